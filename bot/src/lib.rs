@@ -1,0 +1,3 @@
+//! Bellyful: from a text about a digester to one with the next right step.
+
+pub mod text;

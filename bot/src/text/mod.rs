@@ -1,0 +1,3 @@
+//! Text to reading: what one text states, asks and orders, in any language; nothing that the model concludes.
+
+pub mod reading;

@@ -1,0 +1,99 @@
+//! The reading: what one text says. Its JSON is a contract with outside programs.
+
+use bellyful_core::fact::{Sign, What};
+use bellyful_core::feeds::Feed;
+use serde::{Deserialize, Serialize};
+
+/// Everything one text says.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+pub struct Reading {
+    /// ISO 639-1 code of the language it was read in.
+    pub lang: String,
+    /// The household a field worker speaks for, as written.
+    #[serde(rename = "for")]
+    pub for_household: Option<String>,
+    /// What it states, in the order said.
+    pub facts: Vec<Told>,
+    pub asks: Vec<Ask>,
+    pub control: Option<Control>,
+    /// What could be meant two ways or not at all.
+    pub unsure: Vec<Unsure>,
+}
+
+impl Reading {
+    /// Whether people are in danger.
+    pub fn danger(&self) -> bool {
+        self.facts.iter().any(|told| matches!(told.what, What::Sign { sign } if Sign::is_danger(sign)))
+    }
+}
+
+/// A fact as told: its day counts from the day of the text, 0 when not said; `None` where the fact has no day.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Told {
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub day: Option<i32>,
+    #[serde(flatten)]
+    pub what: What,
+}
+
+/// What it wants to know.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(tag = "ask", rename_all = "snake_case")]
+pub enum Ask {
+    Ration,
+    Water,
+    Gas,
+    Status,
+    Why,
+    Digestate,
+    StartUp,
+    Person,
+    CanFeed {
+        feed: Feed,
+    },
+    History {
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        of: Option<String>,
+    },
+}
+
+/// An order to the bot itself.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Control {
+    Stop,
+    Start,
+    Help,
+    Undo,
+    Yes,
+    No,
+    Forget,
+    More,
+    Mute,
+    /// Change of language; `None` when none is named.
+    Language(Option<String>),
+}
+
+bellyful_core::ids!(/// What it is that could not be placed.
+    About { Amount = "amount", Unit = "unit", Feed = "feed", Day = "day", Sign = "sign", Word = "word" });
+
+/// Something that could be meant two ways or not at all, in the writer's words.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Unsure {
+    pub about: About,
+    pub said: String,
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_json_is_the_contract() {
+        let text = r#"{"lang":"en","for":null,"facts":[{"day":-1,"fact":"fed","feed":"cooked_rice","amount":2.0,"unit":"bucket"},{"fact":"tank","litres":1000.0}],"asks":[{"ask":"ration"},{"ask":"can_feed","feed":"bone"},{"ask":"history"}],"control":{"language":null},"unsure":[{"about":"unit","said":"3 rice"}]}"#;
+        let reading: Reading = serde_json::from_str(text).expect("reads");
+        assert_eq!(serde_json::to_string(&reading).expect("writes"), text);
+        let stop: Option<Control> = serde_json::from_str("\"stop\"").expect("reads");
+        assert_eq!(stop, Some(Control::Stop));
+    }
+}

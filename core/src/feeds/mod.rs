@@ -1,0 +1,35 @@
+//! What goes in: the list of feeds, what each is made of, and what a measure of it weighs.
+
+use crate::ids;
+
+ids!(/// Everything that people put, or ask to put, into a digester.
+    Feed {
+    // Staples
+    CookedRice = "cooked_rice", MaizeMeal = "maize_meal", Bread = "bread", Flatbread = "flatbread", Pasta = "pasta",
+    Porridge = "porridge", Potato = "potato", PotatoPeel = "potato_peel", Cassava = "cassava",
+    CassavaPeel = "cassava_peel", SweetPotato = "sweet_potato", Yam = "yam", Plantain = "plantain",
+    PlantainPeel = "plantain_peel", Flour = "flour", Maize = "maize",
+    // Fruit
+    Banana = "banana", BananaPeel = "banana_peel", Mango = "mango", Papaya = "papaya", Pineapple = "pineapple",
+    CitrusPeel = "citrus_peel", MelonRind = "melon_rind", Avocado = "avocado", Apple = "apple",
+    FruitWaste = "fruit_waste",
+    // Vegetables
+    Tomato = "tomato", Onion = "onion", Cabbage = "cabbage", LeafyGreens = "leafy_greens", Carrot = "carrot",
+    Pumpkin = "pumpkin", VegetableWaste = "vegetable_waste",
+    // Protein
+    Beans = "beans", Lentils = "lentils", Egg = "egg", Meat = "meat", Fish = "fish", Milk = "milk", Whey = "whey",
+    Cheese = "cheese",
+    // Rich
+    CookingOil = "cooking_oil", Fat = "fat", Sugar = "sugar", SweetDrink = "sweet_drink",
+    // Kitchen
+    FoodWaste = "food_waste", CoffeeGrounds = "coffee_grounds", TeaLeaves = "tea_leaves",
+    SpentGrain = "spent_grain", StarchWater = "starch_water",
+    // Dung
+    CattleManure = "cattle_manure", PigManure = "pig_manure", ChickenManure = "chicken_manure",
+    GoatManure = "goat_manure", HorseManure = "horse_manure", HumanWaste = "human_waste", Digestate = "digestate",
+    // Plants
+    Grass = "grass", Leaves = "leaves", WaterHyacinth = "water_hyacinth", Straw = "straw",
+    // Not food for it
+    Bone = "bone", Eggshell = "eggshell", Wood = "wood", Soil = "soil", Ash = "ash", Plastic = "plastic",
+    Paper = "paper", Soap = "soap", Chemical = "chemical",
+});
