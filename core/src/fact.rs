@@ -89,40 +89,102 @@ impl Sign {
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 #[serde(tag = "fact", rename_all = "snake_case")]
 pub enum What {
-    Fed { feed: Feed, amount: Option<f64>, unit: Option<Unit> },
+    Fed {
+        feed: Feed,
+        amount: Option<f64>,
+        unit: Option<Unit>,
+    },
     /// A habit per day.
-    Usual { feed: Feed, amount: Option<f64>, unit: Option<Unit> },
-    Water { amount: Option<f64>, unit: Option<Unit> },
+    Usual {
+        feed: Feed,
+        amount: Option<f64>,
+        unit: Option<Unit>,
+    },
+    Water {
+        amount: Option<f64>,
+        unit: Option<Unit>,
+    },
     /// Nothing on that day and on the `days` - 1 before it.
-    NotFed { days: u32 },
-    Gas { level: GasLevel },
-    Burned { minutes: f64 },
-    Flame { look: FlameLook },
-    Temperature { celsius: f64, of: Medium },
-    Ph { value: f64 },
-    Pressure { cm_water: f64 },
-    Sign { sign: Sign },
+    NotFed {
+        days: u32,
+    },
+    Gas {
+        level: GasLevel,
+    },
+    Burned {
+        minutes: f64,
+    },
+    Flame {
+        look: FlameLook,
+    },
+    Temperature {
+        celsius: f64,
+        of: Medium,
+    },
+    Ph {
+        value: f64,
+    },
+    Pressure {
+        cm_water: f64,
+    },
+    Sign {
+        sign: Sign,
+    },
     /// The vessel's whole volume.
-    Tank { litres: f64 },
+    Tank {
+        litres: f64,
+    },
     /// The slurry's volume, up to the overflow.
-    Liquid { litres: f64 },
+    Liquid {
+        litres: f64,
+    },
     /// The gas bag's or drum's volume.
-    Store { litres: f64 },
-    Walls { look: Walls },
+    Store {
+        litres: f64,
+    },
+    Walls {
+        look: Walls,
+    },
     /// First filled on this day.
     Started,
-    Removed { amount: Option<f64>, unit: Option<Unit> },
-    Alkali { what: AlkaliKind, amount: Option<f64>, unit: Option<Unit> },
-    Measure { unit: Measure, litres: f64 },
-    People { count: u32 },
-    Place { name: String },
+    Removed {
+        amount: Option<f64>,
+        unit: Option<Unit>,
+    },
+    Alkali {
+        what: AlkaliKind,
+        amount: Option<f64>,
+        unit: Option<Unit>,
+    },
+    Measure {
+        unit: Measure,
+        litres: f64,
+    },
+    People {
+        count: u32,
+    },
+    Place {
+        name: String,
+    },
     /// Where the place was found to be, and its climate.
-    Sited { normals: Normals },
-    Seeded { feed: Feed, amount: Option<f64>, unit: Option<Unit> },
+    Sited {
+        normals: Normals,
+    },
+    Seeded {
+        feed: Feed,
+        amount: Option<f64>,
+        unit: Option<Unit>,
+    },
     /// Mends the last thing told in an earlier text.
-    Corrected { amount: Option<f64>, unit: Option<Unit>, feed: Option<Feed> },
+    Corrected {
+        amount: Option<f64>,
+        unit: Option<Unit>,
+        feed: Option<Feed>,
+    },
     /// An earlier fact that no longer counts: corrected, or undone.
-    Retracted { id: i64 },
+    Retracted {
+        id: i64,
+    },
 }
 
 /// Something known of one digester.
