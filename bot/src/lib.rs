@@ -1,3 +1,5 @@
 //! Bellyful: from a text about a digester to one with the next right step.
 
+pub mod household;
+pub mod message;
 pub mod text;

@@ -1,0 +1,183 @@
+//! A household as the bot knows it: who they are, how we talk with them, and their digester's twin.
+
+use crate::message::Outbound;
+use bellyful_core::fact::{Fact, Unit};
+use bellyful_core::feeds::Feed;
+use bellyful_core::units::Day;
+use chrono::{DateTime, Utc};
+use serde::{Deserialize, Serialize};
+use std::collections::BTreeMap;
+
+/// Number of a household, as staff say it ("history 12").
+pub type HouseholdId = i64;
+
+/// The household's row: small, loaded on every text.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Household {
+    pub id: HouseholdId,
+    /// What staff call them; empty until somebody says.
+    pub name: String,
+    /// ISO 639-1 code of the language we write to them.
+    pub lang: String,
+    /// ISO 3166 code, from their place, else the number's prefix.
+    pub country: Option<String>,
+    /// IANA name.
+    pub time_zone: String,
+    pub since: DateTime<Utc>,
+    /// Seed of the twin's chance: with the facts, all that is needed to rebuild it.
+    pub seed: i64,
+    /// Field worker who looks after them.
+    pub staff_id: Option<i64>,
+    /// Facts are numbered within the household from 1.
+    pub next_fact: i64,
+    pub talk: Talk,
+}
+
+/// Where the conversation stands.
+#[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
+#[serde(default)]
+pub struct Talk {
+    /// The first reply, who we are and how to stop, has been given (or set-up counted as it).
+    pub met: bool,
+    /// The question that waits for its answer.
+    pub pending: Option<Pending>,
+    /// Questions already asked, and on which day: none is asked twice.
+    pub asked: BTreeMap<Topic, Day>,
+    /// Facts kept from the last text that told some, for "no, 3 not 5" and "undo".
+    pub last_facts: Vec<i64>,
+    /// Reasons and words of the last advice, for "why?" and for wording a repeat shorter.
+    pub last_advice: Option<LastAdvice>,
+    /// Told in full last time, for "more".
+    pub more: Vec<String>,
+    /// They write Hindi in Latin letters, and the like.
+    pub latin_script: bool,
+    pub muted: bool,
+    /// Texts answered on `count_day`, for the daily cap.
+    pub count_day: Day,
+    pub count: u32,
+}
+
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct LastAdvice {
+    pub at: DateTime<Utc>,
+    pub text: String,
+    pub advice: bellyful_core::advice::Advice,
+}
+
+bellyful_core::ids!(/// What the bot wants to know of a household, one short question at a time.
+    Topic {
+    Language = "language", Tank = "tank", Started = "started", Seed = "seed", Place = "place", Bucket = "bucket",
+    Usual = "usual", Store = "store", Walls = "walls", People = "people", Use = "use",
+    /// Not about the household but about a word in their last text.
+    Amount = "amount", Unit = "unit", FeedName = "feed", DayName = "day", SignName = "sign",
+    /// Do they really want to be forgotten?
+    Forget = "forget",
+    /// After a sign: the question that tells its causes apart.
+    Cause = "cause",
+});
+
+/// A question that was asked and waits.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Pending {
+    pub topic: Topic,
+    pub asked_at: DateTime<Utc>,
+    /// The words it is about, and what is known of them already.
+    #[serde(default)]
+    pub said: String,
+    #[serde(default)]
+    pub feed: Option<Feed>,
+    #[serde(default)]
+    pub amount: Option<f64>,
+    #[serde(default)]
+    pub unit: Option<Unit>,
+    #[serde(default)]
+    pub day: i32,
+    #[serde(default)]
+    pub water: bool,
+}
+
+/// A field worker.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Staff {
+    pub id: i64,
+    pub name: String,
+    pub phone: Option<String>,
+    pub gateway: Option<String>,
+    pub lang: String,
+}
+
+/// Who sent a text.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Sender {
+    Stranger,
+    Family { household: HouseholdId, stopped: bool },
+    Staff(Staff),
+}
+
+/// All that a decision may look at: loaded before, never asked for during.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Situation {
+    pub sender: Sender,
+    /// The household the text is about: the sender's own, or the one a field worker speaks for or asks of.
+    pub household: Option<Household>,
+    /// Their twin as kept, with the day whose dawn it stands at.
+    pub twin: Option<KeptTwin>,
+    /// Facts from the twin's day on, and any later; earlier ones only where a correction reaches back.
+    pub facts: Vec<Fact>,
+    /// Phones of the household: gateway and number, those that said stop left out.
+    pub phones: Vec<Phone>,
+    /// Who is told of an alarm at this household, in order.
+    pub on_call: Vec<Staff>,
+}
+
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Phone {
+    pub gateway: String,
+    pub number: String,
+}
+
+#[derive(Debug, Clone, PartialEq)]
+pub struct KeptTwin {
+    pub day: Day,
+    pub bytes: Vec<u8>,
+}
+
+/// What follows from a text (or from the clock), to be kept in one transaction.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Decision {
+    /// The household's row as it is now; an id of 0 asks for a new one.
+    pub household: Option<Household>,
+    /// Phones that now belong to it.
+    pub join: Vec<Phone>,
+    /// Numbered from the household's `next_fact`.
+    pub facts: Vec<Fact>,
+    /// The twin at the dawn of the day given.
+    pub twin: Option<KeptTwin>,
+    /// Kept beside the twin, to replay from when the past is corrected.
+    pub checkpoints: Vec<KeptTwin>,
+    /// Checkpoints of later days that a correction made wrong.
+    pub drop_checkpoints_from: Option<Day>,
+    pub replies: Vec<Outbound>,
+    /// `Some(true)`: this number said stop; `Some(false)`: start.
+    pub stop: Option<bool>,
+    /// Erase name, numbers and texts of the household.
+    pub forget: bool,
+    /// Set, move or (with `None`) clear what the clock is to wake us for.
+    pub due: Vec<(Due, Option<DateTime<Utc>>)>,
+    pub alarm: Option<Alarm>,
+    /// Alarms of this household that somebody has now acknowledged.
+    pub acknowledged_by: Option<i64>,
+    /// Written to the audit trail: who did what, for whom.
+    pub audit: Option<String>,
+}
+
+bellyful_core::ids!(/// What the clock may wake us for, one row a household and kind.
+    Due { Silence = "silence", Ration = "ration", Cold = "cold", Chore = "chore", Alarm = "alarm", Night = "night" });
+
+/// A danger that a family told of: staff are told until one acknowledges.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Alarm {
+    pub signs: Vec<bellyful_core::fact::Sign>,
+    pub said: String,
+    pub at: DateTime<Utc>,
+}
