@@ -109,8 +109,14 @@ pub struct Staff {
 /// Who sent a text.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Sender {
-    Stranger,
-    Family { household: HouseholdId, stopped: bool },
+    /// Belongs to nobody yet; may have said stop all the same.
+    Stranger {
+        stopped: bool,
+    },
+    Family {
+        household: HouseholdId,
+        stopped: bool,
+    },
     Staff(Staff),
 }
 
@@ -118,6 +124,8 @@ pub enum Sender {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Situation {
     pub sender: Sender,
+    /// The household row's version as loaded, 0 without one: what follows is kept only if nobody moved it since.
+    pub version: i64,
     /// The household the text is about: the sender's own, or the one a field worker speaks for or asks of.
     pub household: Option<Household>,
     /// Their twin as kept, with the day whose dawn it stands at.
@@ -128,6 +136,8 @@ pub struct Situation {
     pub phones: Vec<Phone>,
     /// Who is told of an alarm at this household, in order.
     pub on_call: Vec<Staff>,
+    /// Alarms at this household that nobody has acknowledged, oldest first.
+    pub alarms: Vec<Alarm>,
 }
 
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
