@@ -2,4 +2,5 @@
 
 pub mod household;
 pub mod message;
+pub mod places;
 pub mod text;
