@@ -3,4 +3,5 @@
 pub mod household;
 pub mod message;
 pub mod places;
+pub mod store;
 pub mod text;

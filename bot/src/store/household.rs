@@ -1,0 +1,258 @@
+//! What a turn looks at: the sender, their household, its twin, its facts.
+//!
+//! Takes numbers; gives [`Situation`]s. Only reads. What one turn loads does not grow with the years of history.
+
+use super::rows::{day, from_json, time};
+use super::{Store, StoreError};
+use crate::household::{Alarm, Household, HouseholdId, KeptTwin, Phone, Sender, Situation, Staff};
+use bellyful_core::fact::Fact;
+use bellyful_core::units::Day;
+use sqlx::Row;
+use sqlx::any::AnyRow;
+
+/// What of a household to load beyond the usual.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Wanted {
+    /// The household a field worker writes about, by number or by name; the sender's own without it.
+    pub household: Option<String>,
+    /// Load the twin and the facts back to this day, because something about it is told late or corrected.
+    pub since: Option<Day>,
+}
+
+const HOUSEHOLD: &str = "SELECT h.id, h.version, h.name, h.lang, h.country, h.time_zone, h.since_at, h.seed, \
+    h.staff_id, h.next_fact, h.talk, t.day, t.bytes FROM household h LEFT JOIN twin t ON t.household_id = h.id \
+    WHERE h.id = $1";
+
+/// Most field workers that one alarm is told to.
+const ON_CALL_MOST: i64 = 8;
+
+impl Store {
+    /// Who texts from this number.
+    pub async fn sender(&self, number: &str) -> Result<Sender, StoreError> {
+        let row = sqlx::query(
+            "SELECT (SELECT household_id FROM phone WHERE number = $1) AS household_id, \
+             (SELECT at FROM stopped WHERE number = $1) AS stopped_at, \
+             (SELECT id FROM staff WHERE phone = $1) AS staff_id",
+        )
+        .bind(number)
+        .fetch_one(&self.read)
+        .await?;
+        let stopped = row.try_get::<Option<i64>, _>("stopped_at")?.is_some();
+        if let Some(id) = row.try_get::<Option<i64>, _>("staff_id")? {
+            let row = sqlx::query("SELECT id, name, phone, gateway, lang FROM staff WHERE id = $1")
+                .bind(id)
+                .fetch_one(&self.read)
+                .await?;
+            return Ok(Sender::Staff(staff(&row)?));
+        }
+        Ok(match row.try_get::<Option<i64>, _>("household_id")? {
+            Some(household) => Sender::Family { household, stopped },
+            None => Sender::Stranger { stopped },
+        })
+    }
+
+    /// All that a turn may look at.
+    pub async fn situation(&self, sender: &Sender, wanted: Wanted) -> Result<Situation, StoreError> {
+        let id = match (&wanted.household, sender) {
+            (Some(named), _) => self.named(named).await?,
+            (None, Sender::Family { household, .. }) => Some(*household),
+            (None, _) => None,
+        };
+        self.about(sender.clone(), id, wanted.since).await
+    }
+
+    /// What the clock looks at when it wakes us for a household.
+    pub async fn situation_of(&self, household: HouseholdId) -> Result<Situation, StoreError> {
+        self.about(Sender::Family { household, stopped: false }, Some(household), None).await
+    }
+
+    async fn about(
+        &self,
+        sender: Sender,
+        id: Option<HouseholdId>,
+        since: Option<Day>,
+    ) -> Result<Situation, StoreError> {
+        let mut situation = Situation {
+            sender,
+            version: 0,
+            household: None,
+            twin: None,
+            facts: Vec::new(),
+            phones: Vec::new(),
+            on_call: Vec::new(),
+            alarms: Vec::new(),
+        };
+        let Some(id) = id else {
+            situation.on_call = self.on_call(None).await?;
+            return Ok(situation);
+        };
+        let Some(row) = sqlx::query(HOUSEHOLD).bind(id).fetch_optional(&self.read).await? else {
+            return Ok(situation);
+        };
+        let household = household(&row)?;
+        situation.on_call = self.on_call(household.staff_id).await?;
+        situation.version = row.try_get("version")?;
+        situation.household = Some(household);
+        situation.twin = match since {
+            Some(since) if row.try_get::<Option<i64>, _>("day")?.is_some_and(|day| i64::from(since.0) < day) => {
+                self.checkpoint(id, since).await?
+            }
+            _ => kept_twin(&row)?,
+        };
+        let from = situation.twin.as_ref().map_or(Day(i32::MIN), |twin| twin.day);
+        situation.facts = self.facts_since(id, from).await?;
+        situation.phones = self.phones(id).await?;
+        situation.alarms = self.open_alarms(id).await?;
+        Ok(situation)
+    }
+
+    /// The household a field worker means: its number, or its name if only one bears it.
+    async fn named(&self, named: &str) -> Result<Option<HouseholdId>, StoreError> {
+        let named = named.trim();
+        if let Ok(id) = named.parse::<i64>() {
+            return Ok(Some(id));
+        }
+        let found: Vec<i64> = sqlx::query_scalar("SELECT id FROM household WHERE LOWER(name) = LOWER($1) LIMIT 2")
+            .bind(named)
+            .fetch_all(&self.read)
+            .await?;
+        Ok(if let [id] = found[..] { Some(id) } else { None })
+    }
+
+    /// The last twin kept that knows nothing of this day or later.
+    async fn checkpoint(&self, id: HouseholdId, since: Day) -> Result<Option<KeptTwin>, StoreError> {
+        let row = sqlx::query(
+            "SELECT day, bytes FROM checkpoint WHERE household_id = $1 AND day <= $2 ORDER BY day DESC LIMIT 1",
+        )
+        .bind(id)
+        .bind(i64::from(since.0))
+        .fetch_optional(&self.read)
+        .await?;
+        row.map(|row| Ok(KeptTwin { day: day(&row, "day")?, bytes: row.try_get("bytes")? })).transpose()
+    }
+
+    async fn facts_since(&self, id: HouseholdId, from: Day) -> Result<Vec<Fact>, StoreError> {
+        let rows =
+            sqlx::query("SELECT id, day, told_at, what FROM fact WHERE household_id = $1 AND day >= $2 ORDER BY id")
+                .bind(id)
+                .bind(i64::from(from.0))
+                .fetch_all(&self.read)
+                .await?;
+        rows.iter().map(fact).collect()
+    }
+
+    /// Every fact of a household, in the order told: enough, with its seed, to rebuild its twin.
+    pub async fn facts(&self, id: HouseholdId) -> Result<Vec<Fact>, StoreError> {
+        self.facts_since(id, Day(i32::MIN)).await
+    }
+
+    /// A household's phones, those that said stop left out; the one that wrote last comes last.
+    pub async fn phones(&self, id: HouseholdId) -> Result<Vec<Phone>, StoreError> {
+        let rows = sqlx::query(
+            "SELECT gateway, number FROM phone WHERE household_id = $1 \
+             AND NOT EXISTS (SELECT 1 FROM stopped s WHERE s.number = phone.number) ORDER BY since_at, number",
+        )
+        .bind(id)
+        .fetch_all(&self.read)
+        .await?;
+        rows.iter().map(|row| Ok(Phone { gateway: row.try_get(0)?, number: row.try_get(1)? })).collect()
+    }
+
+    async fn open_alarms(&self, id: HouseholdId) -> Result<Vec<Alarm>, StoreError> {
+        let rows = sqlx::query(
+            "SELECT at, signs, said FROM alarm WHERE household_id = $1 AND acknowledged_at IS NULL ORDER BY at, id",
+        )
+        .bind(id)
+        .fetch_all(&self.read)
+        .await?;
+        rows.iter()
+            .map(|row| {
+                Ok(Alarm {
+                    at: time(row.try_get("at")?)?,
+                    signs: from_json("signs", row.try_get("signs")?)?,
+                    said: row.try_get("said")?,
+                })
+            })
+            .collect()
+    }
+
+    /// Households in order of number, from after `after`.
+    pub async fn households(&self, after: HouseholdId, most: u32) -> Result<Vec<Household>, StoreError> {
+        let rows = sqlx::query(
+            "SELECT id, name, lang, country, time_zone, since_at, seed, staff_id, next_fact, talk FROM household \
+             WHERE id > $1 AND erased_at IS NULL ORDER BY id LIMIT $2",
+        )
+        .bind(after)
+        .bind(i64::from(most))
+        .fetch_all(&self.read)
+        .await?;
+        rows.iter().map(household).collect()
+    }
+
+    /// When the clock next has something to wake us for.
+    pub async fn next_due(&self) -> Result<Option<chrono::DateTime<chrono::Utc>>, StoreError> {
+        let at: Option<i64> = sqlx::query_scalar("SELECT MIN(at) FROM due").fetch_one(&self.read).await?;
+        at.map(time).transpose()
+    }
+
+    /// Field workers, in order of name.
+    pub async fn staff(&self) -> Result<Vec<Staff>, StoreError> {
+        let rows =
+            sqlx::query("SELECT id, name, phone, gateway, lang FROM staff ORDER BY name").fetch_all(&self.read).await?;
+        rows.iter().map(staff).collect()
+    }
+
+    /// Who can be told of an alarm: the family's own field worker first, then others in order of name.
+    async fn on_call(&self, own: Option<i64>) -> Result<Vec<Staff>, StoreError> {
+        let rows = sqlx::query(
+            "SELECT id, name, phone, gateway, lang FROM staff WHERE phone IS NOT NULL \
+             ORDER BY CASE WHEN id = $1 THEN 0 ELSE 1 END, name LIMIT $2",
+        )
+        .bind(own.unwrap_or(0))
+        .bind(ON_CALL_MOST)
+        .fetch_all(&self.read)
+        .await?;
+        rows.iter().map(staff).collect()
+    }
+}
+
+fn household(row: &AnyRow) -> Result<Household, StoreError> {
+    Ok(Household {
+        id: row.try_get("id")?,
+        name: row.try_get("name")?,
+        lang: row.try_get("lang")?,
+        country: row.try_get("country")?,
+        time_zone: row.try_get("time_zone")?,
+        since: time(row.try_get("since_at")?)?,
+        seed: row.try_get("seed")?,
+        staff_id: row.try_get("staff_id")?,
+        next_fact: row.try_get("next_fact")?,
+        talk: from_json("talk", row.try_get("talk")?)?,
+    })
+}
+
+fn kept_twin(row: &AnyRow) -> Result<Option<KeptTwin>, StoreError> {
+    if row.try_get::<Option<i64>, _>("day")?.is_none() {
+        return Ok(None);
+    }
+    Ok(Some(KeptTwin { day: day(row, "day")?, bytes: row.try_get("bytes")? }))
+}
+
+fn fact(row: &AnyRow) -> Result<Fact, StoreError> {
+    Ok(Fact {
+        id: row.try_get("id")?,
+        day: day(row, "day")?,
+        told_at: row.try_get("told_at")?,
+        what: from_json("fact", row.try_get("what")?)?,
+    })
+}
+
+fn staff(row: &AnyRow) -> Result<Staff, StoreError> {
+    Ok(Staff {
+        id: row.try_get("id")?,
+        name: row.try_get("name")?,
+        phone: row.try_get("phone")?,
+        gateway: row.try_get("gateway")?,
+        lang: row.try_get("lang")?,
+    })
+}

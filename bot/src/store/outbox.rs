@@ -1,0 +1,304 @@
+//! Texts out: queued with what they follow from, sent by whoever leases them, settled by what the gateway says.
+//!
+//! To one recipient they go one after the other, in the order decided; an alarm waits for nothing.
+
+use super::rows::{Value, insert_many, json, listed, ms, time};
+use super::{Store, StoreError};
+use crate::household::HouseholdId;
+use crate::message::{Kind, Outbound};
+use chrono::{DateTime, Duration, Utc};
+use sqlx::Row;
+
+/// A text that is ours to send now.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ToSend {
+    pub seq: i64,
+    pub id: String,
+    pub household: HouseholdId,
+    pub gateway: String,
+    pub to: String,
+    pub text: String,
+    pub kind: Kind,
+    /// Sends begun, this one counted.
+    pub tries: i64,
+    /// A former send has no known outcome: the gateway may have it already.
+    pub maybe_sent: bool,
+    /// The household asked to be forgotten: nothing of this stays once it is sent.
+    pub erase: bool,
+}
+
+/// What came of a send.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Outcome {
+    /// Taken, under the gateway's own id if it gave one.
+    Sent {
+        wire_id: Option<String>,
+    },
+    /// Will never be taken.
+    Refused {
+        why: String,
+    },
+    Again {
+        at: DateTime<Utc>,
+        why: String,
+    },
+}
+
+bellyful_core::ids!(/// What a delivery report says.
+    Receipt { Delivered = "delivered", Failed = "failed" });
+
+/// Which text a delivery report is about.
+#[derive(Debug, Clone, PartialEq)]
+pub enum ByWire<'a> {
+    Ours(&'a str),
+    Theirs(&'a str),
+}
+
+/// How long a text is worth sending late.
+fn worth_sending(kind: Kind) -> Duration {
+    match kind {
+        // Their day has moved on.
+        Kind::Reminder => Duration::hours(12),
+        Kind::Advice | Kind::Answer | Kind::Question | Kind::Notice => Duration::hours(24),
+        Kind::Alarm | Kind::Staff => Duration::hours(48),
+    }
+}
+
+/// Queues texts; one whose id is known already is left as it is. Gives how many are new.
+pub(super) async fn enqueue(
+    connection: &mut sqlx::AnyConnection,
+    household: HouseholdId,
+    inbox_row: Option<i64>,
+    texts: &[&Outbound],
+    now: DateTime<Utc>,
+) -> Result<u64, StoreError> {
+    let rows = texts.iter().map(|text| {
+        let start = text.not_before.max(now);
+        vec![
+            Value::Text(text.id.clone()),
+            Value::Int(household),
+            // 0 stands for none: a bound NULL has no type that all databases agree on.
+            Value::Int(inbox_row.unwrap_or(0)),
+            Value::Text(text.gateway.clone()),
+            Value::Text(text.to.clone()),
+            Value::Text(text.text.clone()),
+            Value::Text(text.kind.id().to_owned()),
+            Value::MaybeText(text.advice.as_ref().map(json)),
+            Value::Int((text.kind == Kind::Alarm) as i64),
+            Value::Int(ms(text.not_before)),
+            Value::Int(ms(text.not_before)),
+            Value::Int(ms(start + worth_sending(text.kind))),
+            Value::Int(ms(now)),
+        ]
+    });
+    insert_many(
+        connection,
+        "INSERT INTO outbox (id, household_id, inbox_id, gateway, recipient, text, kind, advice, urgent, \
+         not_before, next_at, expires_at, created_at, state, tries, until_at) VALUES",
+        "({}, {}, NULLIF({}, 0), {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, 'queued', 0, 0)",
+        "ON CONFLICT (id) DO NOTHING",
+        rows.collect(),
+    )
+    .await
+}
+
+macro_rules! claim {
+    ($lock:literal) => {
+        concat!(
+            "SELECT seq, id, household_id, gateway, recipient, text, kind, tries, owner, expires_at, ",
+            "(SELECT erased_at FROM household h WHERE h.id = o.household_id) AS erased_at FROM outbox o ",
+            "WHERE state = 'queued' AND gateway = $1 AND next_at <= $2 AND until_at <= $2 AND (urgent = 1 OR ",
+            "NOT EXISTS (SELECT 1 FROM outbox p WHERE p.state = 'queued' AND p.recipient = o.recipient ",
+            "AND p.seq < o.seq AND p.not_before <= $2)) ORDER BY urgent DESC, next_at, seq LIMIT $3",
+            $lock
+        )
+    };
+}
+
+impl Store {
+    /// Leases up to `most` texts of a gateway that are to be sent now; those that are stale by now are dropped.
+    pub async fn claim_sends(
+        &self,
+        owner: &str,
+        gateway: &str,
+        most: usize,
+        now: DateTime<Utc>,
+        until: DateTime<Utc>,
+    ) -> Result<Vec<ToSend>, StoreError> {
+        const NAME: &str = "claim_sends";
+        let waiting: i64 = sqlx::query_scalar(
+            "SELECT COUNT(*) FROM (SELECT 1 FROM outbox WHERE state = 'queued' AND gateway = $1 AND next_at <= $2 \
+             AND until_at <= $2 LIMIT 1) one",
+        )
+        .bind(gateway)
+        .bind(ms(now))
+        .fetch_one(&self.read)
+        .await?;
+        if waiting == 0 {
+            return Ok(Vec::new());
+        }
+        let mut tx = self.begin(NAME).await?;
+        let rows = sqlx::query(self.sql(claim!(""), claim!(" FOR UPDATE SKIP LOCKED")))
+            .bind(gateway)
+            .bind(ms(now))
+            .bind(most as i64)
+            .fetch_all(&mut *tx)
+            .await?;
+        let mut texts = Vec::with_capacity(rows.len());
+        for row in &rows {
+            let seq: i64 = row.try_get("seq")?;
+            if row.try_get::<i64, _>("expires_at")? <= ms(now) {
+                metrics::counter!("bellyful_sends_total", "outcome" => "expired").increment(1);
+                sqlx::query("UPDATE outbox SET state = 'expired', settled_at = $2 WHERE seq = $1")
+                    .bind(seq)
+                    .bind(ms(now))
+                    .execute(&mut *tx)
+                    .await?;
+                continue;
+            }
+            sqlx::query("UPDATE outbox SET owner = $2, until_at = $3, tries = tries + 1 WHERE seq = $1")
+                .bind(seq)
+                .bind(owner)
+                .bind(ms(until))
+                .execute(&mut *tx)
+                .await?;
+            texts.push(ToSend {
+                seq,
+                id: row.try_get("id")?,
+                household: row.try_get("household_id")?,
+                gateway: row.try_get("gateway")?,
+                to: row.try_get("recipient")?,
+                text: row.try_get("text")?,
+                kind: listed("kind", row.try_get("kind")?, Kind::from_id)?,
+                tries: row.try_get::<i64, _>("tries")? + 1,
+                maybe_sent: row.try_get::<Option<String>, _>("owner")?.is_some(),
+                erase: row.try_get::<Option<i64>, _>("erased_at")?.is_some(),
+            });
+        }
+        self.commit(NAME, tx).await?;
+        Ok(texts)
+    }
+
+    /// Moves the leases of texts that are being sent on.
+    pub async fn renew_sends(&self, owner: &str, sends: &[i64], until: DateTime<Utc>) -> Result<(), StoreError> {
+        if sends.is_empty() {
+            return Ok(());
+        }
+        let mut tx = self.begin("renew").await?;
+        for seq in sends {
+            sqlx::query("UPDATE outbox SET until_at = $3 WHERE seq = $1 AND owner = $2 AND state = 'queued'")
+                .bind(seq)
+                .bind(owner)
+                .bind(ms(until))
+                .execute(&mut *tx)
+                .await?;
+        }
+        self.commit("renew", tx).await
+    }
+
+    /// Writes down what came of sends.
+    pub async fn settle(&self, sends: &[(ToSend, Outcome)], now: DateTime<Utc>) -> Result<(), StoreError> {
+        let mut tx = self.begin("settle").await?;
+        for (send, outcome) in sends {
+            match outcome {
+                Outcome::Again { at, why } => {
+                    sqlx::query(
+                        "UPDATE outbox SET next_at = $2, why = $3, owner = NULL, until_at = 0 \
+                         WHERE seq = $1 AND state = 'queued'",
+                    )
+                    .bind(send.seq)
+                    .bind(ms(*at))
+                    .bind(why)
+                    .execute(&mut *tx)
+                    .await?;
+                }
+                Outcome::Sent { wire_id } => {
+                    // A delivery report may have been faster; it stands.
+                    sqlx::query(
+                        "UPDATE outbox SET state = CASE WHEN state = 'queued' THEN 'sent' ELSE state END, \
+                         wire_id = $2, why = NULL, until_at = 0, settled_at = $3 WHERE seq = $1",
+                    )
+                    .bind(send.seq)
+                    .bind(wire_id)
+                    .bind(ms(now))
+                    .execute(&mut *tx)
+                    .await?;
+                }
+                Outcome::Refused { why } => {
+                    sqlx::query(
+                        "UPDATE outbox SET state = 'refused', why = $2, until_at = 0, settled_at = $3 \
+                         WHERE seq = $1 AND state = 'queued'",
+                    )
+                    .bind(send.seq)
+                    .bind(why)
+                    .bind(ms(now))
+                    .execute(&mut *tx)
+                    .await?;
+                }
+            }
+            if send.erase && !matches!(outcome, Outcome::Again { .. }) {
+                sqlx::query("UPDATE outbox SET recipient = '', text = '', why = NULL WHERE seq = $1")
+                    .bind(send.seq)
+                    .execute(&mut *tx)
+                    .await?;
+            }
+        }
+        self.commit("settle", tx).await
+    }
+
+    /// The text with this id was sent outside the queue: it is not sent again.
+    pub async fn sent_directly(&self, id: &str, now: DateTime<Utc>) -> Result<(), StoreError> {
+        let mut tx = self.begin("sent_directly").await?;
+        sqlx::query("UPDATE outbox SET state = 'sent', settled_at = $2 WHERE id = $1 AND state = 'queued'")
+            .bind(id)
+            .bind(ms(now))
+            .execute(&mut *tx)
+            .await?;
+        self.commit("sent_directly", tx).await
+    }
+
+    /// Writes down a delivery report; whether its text is known. Reports may come twice and in any order: delivered
+    /// is the last word.
+    pub async fn receipt(
+        &self,
+        gateway: &str,
+        text: ByWire<'_>,
+        receipt: Receipt,
+        now: DateTime<Utc>,
+    ) -> Result<bool, StoreError> {
+        let (sql, id) = match text {
+            ByWire::Ours(id) => ("SELECT seq FROM outbox WHERE gateway = $1 AND id = $2", id),
+            ByWire::Theirs(id) => ("SELECT seq FROM outbox WHERE gateway = $1 AND wire_id = $2", id),
+        };
+        let found: Vec<i64> = sqlx::query_scalar(sql).bind(gateway).bind(id).fetch_all(&self.read).await?;
+        if found.is_empty() {
+            return Ok(false);
+        }
+        let mut tx = self.begin("receipt").await?;
+        for seq in found {
+            sqlx::query(
+                "UPDATE outbox SET state = $2, settled_at = $3 WHERE seq = $1 AND (state IN ('queued', 'sent') \
+                 OR (state = 'failed' AND $2 = 'delivered'))",
+            )
+            .bind(seq)
+            .bind(receipt.id())
+            .bind(ms(now))
+            .execute(&mut *tx)
+            .await?;
+        }
+        self.commit("receipt", tx).await?;
+        Ok(true)
+    }
+
+    /// When the next text of a gateway that waits is to be sent.
+    pub async fn next_send(&self) -> Result<Option<DateTime<Utc>>, StoreError> {
+        let at: Option<i64> =
+            sqlx::query_scalar("SELECT MIN(next_at) FROM outbox WHERE state = 'queued'").fetch_one(&self.read).await?;
+        at.map(time).transpose()
+    }
+
+    /// How many texts of ours wait to be sent.
+    pub async fn unsent(&self) -> Result<i64, StoreError> {
+        Ok(sqlx::query_scalar("SELECT COUNT(*) FROM outbox WHERE state = 'queued'").fetch_one(&self.read).await?)
+    }
+}

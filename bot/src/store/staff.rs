@@ -1,0 +1,66 @@
+//! Field workers: who may look after households.
+
+use super::{Store, StoreError};
+use crate::household::Staff;
+
+/// A field worker to be added.
+#[derive(Debug, Clone, PartialEq)]
+pub struct NewStaff {
+    pub name: String,
+    pub phone: Option<String>,
+    pub gateway: Option<String>,
+    pub lang: String,
+    /// `field`, or `lead`: may see whole numbers.
+    pub role: String,
+    pub password_hash: Option<String>,
+}
+
+impl Store {
+    /// Adds a field worker, or changes the one of that name.
+    pub async fn add_staff(&self, staff: &NewStaff) -> Result<Staff, StoreError> {
+        let mut tx = self.begin("staff").await?;
+        let id: i64 = sqlx::query_scalar(
+            "INSERT INTO staff (name, phone, gateway, lang, role, password_hash) VALUES ($1, $2, $3, $4, $5, $6) \
+             ON CONFLICT (name) DO UPDATE SET phone = excluded.phone, gateway = excluded.gateway, \
+             lang = excluded.lang, role = excluded.role, \
+             password_hash = COALESCE(excluded.password_hash, staff.password_hash) RETURNING id",
+        )
+        .bind(&staff.name)
+        .bind(&staff.phone)
+        .bind(&staff.gateway)
+        .bind(&staff.lang)
+        .bind(&staff.role)
+        .bind(&staff.password_hash)
+        .fetch_one(&mut *tx)
+        .await?;
+        self.commit("staff", tx).await?;
+        Ok(Staff {
+            id,
+            name: staff.name.clone(),
+            phone: staff.phone.clone(),
+            gateway: staff.gateway.clone(),
+            lang: staff.lang.clone(),
+        })
+    }
+
+    /// Removes a field worker; their households are nobody's then. Whether there was one of that name.
+    pub async fn remove_staff(&self, name: &str) -> Result<bool, StoreError> {
+        let mut tx = self.begin("staff").await?;
+        sqlx::query("UPDATE household SET staff_id = NULL WHERE staff_id = (SELECT id FROM staff WHERE name = $1)")
+            .bind(name)
+            .execute(&mut *tx)
+            .await?;
+        let gone = sqlx::query("DELETE FROM staff WHERE name = $1").bind(name).execute(&mut *tx).await?;
+        self.commit("staff", tx).await?;
+        Ok(gone.rows_affected() > 0)
+    }
+
+    /// A field worker's password hash, for the log-in.
+    pub async fn password_hash(&self, name: &str) -> Result<Option<String>, StoreError> {
+        let found: Option<Option<String>> = sqlx::query_scalar("SELECT password_hash FROM staff WHERE name = $1")
+            .bind(name)
+            .fetch_optional(&self.read)
+            .await?;
+        Ok(found.flatten())
+    }
+}

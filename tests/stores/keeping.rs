@@ -1,0 +1,135 @@
+//! What follows from one text is kept whole or not at all, and only if nothing moved meanwhile.
+
+use bellyful::household::{Decision, Due, Household, HouseholdId, Phone, Sender, Situation, Talk};
+use bellyful::store::{Cause, Moment, Store, StoreError, Wanted};
+use bellyful_core::fact::{Fact, What};
+use bellyful_core::units::Day;
+use bellyful_tests::stores::on_each_store;
+use chrono::{DateTime, Utc};
+use std::sync::Arc;
+
+/// A moment of the test's day, in seconds.
+pub fn moment(seconds: i64) -> DateTime<Utc> {
+    DateTime::from_timestamp(1_780_000_000 + seconds, 0).unwrap()
+}
+
+pub fn phone(number: &str) -> Phone {
+    Phone { gateway: "plain".into(), number: number.into() }
+}
+
+pub fn new_household(number: &str) -> Decision {
+    let household = Household {
+        id: 0,
+        name: "The Okelos".into(),
+        lang: "en".into(),
+        country: None,
+        time_zone: "UTC".into(),
+        since: moment(0),
+        seed: 1,
+        staff_id: None,
+        next_fact: 1,
+        talk: Talk::default(),
+    };
+    Decision { household: Some(household), join: vec![phone(number)], ..Decision::default() }
+}
+
+pub fn nothing_known() -> Situation {
+    Situation {
+        sender: Sender::Stranger { stopped: false },
+        version: 0,
+        household: None,
+        twin: None,
+        facts: vec![],
+        phones: vec![],
+        on_call: vec![],
+        alarms: vec![],
+    }
+}
+
+pub async fn keep_by_hand(store: &Store, decision: Decision) -> HouseholdId {
+    store.keep(Cause::Hand, &nothing_known(), decision, moment(0)).await.unwrap().household
+}
+
+pub async fn family(store: &Store, number: &str) -> HouseholdId {
+    keep_by_hand(store, new_household(number)).await
+}
+
+async fn situation(store: &Store, id: HouseholdId) -> Situation {
+    store.situation(&Sender::Family { household: id, stopped: false }, Wanted::default()).await.unwrap()
+}
+
+#[tokio::test]
+async fn a_decision_on_what_moved_meanwhile_is_refused_whole() {
+    on_each_store(async |store| {
+        let id = family(&store, "+15550100").await;
+        let before = situation(&store, id).await;
+        let fact = |id| Fact { id, day: Day(1), told_at: 1, what: What::People { count: 4 } };
+        let decision =
+            |n| Decision { household: before.household.clone(), facts: vec![fact(n)], ..Decision::default() };
+        store.keep(Cause::Hand, &before, decision(1), moment(1)).await.unwrap();
+        let refused = store.keep(Cause::Hand, &before, decision(2), moment(2)).await;
+        assert!(matches!(refused, Err(StoreError::Stale(stale)) if stale == id), "{refused:?}");
+        assert_eq!(store.facts(id).await.unwrap().len(), 1);
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn a_text_is_answered_once_even_if_two_work_it() {
+    on_each_store(async |store| {
+        let id = family(&store, "+15550100").await;
+        let claim = crate::order::arrive_and_claim(&store, "+15550100", "fed 3 kg", 1).await;
+        let before = situation(&store, id).await;
+        let decision = || Decision { replies: vec![crate::outbox::reply_to(&claim, "Good.")], ..Decision::default() };
+        store.keep(Cause::Text(&claim), &before, decision(), moment(1)).await.unwrap();
+        let again = store.keep(Cause::Text(&claim), &before, decision(), moment(1)).await;
+        assert!(matches!(again, Err(StoreError::Done)), "{again:?}");
+        assert_eq!(store.unsent().await.unwrap(), 1);
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn the_clock_wakes_once_and_what_it_leaves_alone_is_gone() {
+    on_each_store(async |store| {
+        let id = family(&store, "+15550100").await;
+        let before = situation(&store, id).await;
+        let set = Decision {
+            household: before.household.clone(),
+            due: vec![(Due::Silence, Some(moment(60))), (Due::Cold, Some(moment(90))), (Due::Chore, Some(moment(95)))],
+            ..Decision::default()
+        };
+        store.keep(Cause::Hand, &before, set, moment(0)).await.unwrap();
+        assert_eq!(store.next_due().await.unwrap(), Some(moment(60)));
+        assert!(store.claim("me", &[], 9, moment(59), moment(99)).await.unwrap().is_empty());
+        let lanes = store.claim("me", &[], 9, moment(60), moment(99)).await.unwrap();
+        let Some(bellyful::store::Waiting::Wake(wake)) = store.waiting(&lanes[0], moment(60)).await.unwrap() else {
+            panic!("the clock wakes us");
+        };
+        assert_eq!((wake.household, wake.due), (id, Due::Silence));
+        let before = store.situation_of(id).await.unwrap();
+        let clear = || Decision { due: vec![(Due::Chore, None)], ..Decision::default() };
+        store.keep(Cause::Wake(&wake), &before, clear(), moment(60)).await.unwrap();
+        let twice = store.keep(Cause::Wake(&wake), &before, clear(), moment(60)).await;
+        assert!(matches!(twice, Err(StoreError::Done)), "{twice:?}");
+        assert_eq!(store.next_due().await.unwrap(), Some(moment(90)));
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn a_fault_before_the_commit_keeps_nothing_and_one_after_it_keeps_all() {
+    for (when, kept) in [(Moment::Before, 0), (Moment::After, 1)] {
+        on_each_store(async |store| {
+            let id = family(&store, "+15550100").await;
+            let before = situation(&store, id).await;
+            let fact = Fact { id: 1, day: Day(1), told_at: 1, what: What::People { count: 4 } };
+            let decision = Decision { household: before.household.clone(), facts: vec![fact], ..Decision::default() };
+            let faulty = store.clone().with_faults(Arc::new(move |name, moment| name == "keep" && moment == when));
+            let result = faulty.keep(Cause::Hand, &before, decision, moment(1)).await;
+            assert!(matches!(result, Err(StoreError::Fault("keep"))), "{result:?}");
+            assert_eq!(store.facts(id).await.unwrap().len(), kept, "{when:?}");
+        })
+        .await;
+    }
+}

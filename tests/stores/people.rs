@@ -1,0 +1,133 @@
+//! Who sent a text, and what a turn gets to see of them.
+
+use crate::keeping::{family, keep_by_hand, moment, new_household, phone};
+use bellyful::household::{Decision, KeptTwin, Sender};
+use bellyful::store::{Cause, NewStaff, Wanted};
+use bellyful_core::fact::{Fact, What};
+use bellyful_core::units::Day;
+use bellyful_tests::stores::on_each_store;
+
+#[tokio::test]
+async fn a_number_nobody_knows_is_a_stranger() {
+    on_each_store(async |store| {
+        assert_eq!(store.sender("+15550100").await.unwrap(), Sender::Stranger { stopped: false });
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn two_phones_are_one_family() {
+    on_each_store(async |store| {
+        let id = family(&store, "+15550100").await;
+        let situation =
+            store.situation(&Sender::Family { household: id, stopped: false }, Wanted::default()).await.unwrap();
+        let second =
+            Decision { household: situation.household.clone(), join: vec![phone("+15550101")], ..Decision::default() };
+        store.keep(Cause::Hand, &situation, second, moment(1)).await.unwrap();
+        assert_eq!(store.sender("+15550101").await.unwrap(), Sender::Family { household: id, stopped: false });
+        let numbers: Vec<_> = store.phones(id).await.unwrap().into_iter().map(|phone| phone.number).collect();
+        assert_eq!(numbers, ["+15550100", "+15550101"]);
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn staff_reach_a_household_by_number_or_by_name() {
+    on_each_store(async |store| {
+        let id = family(&store, "+15550100").await;
+        let staff = NewStaff {
+            name: "Wanjiru".into(),
+            phone: Some("+15550900".into()),
+            gateway: Some("plain".into()),
+            lang: "en".into(),
+            role: "field".into(),
+            password_hash: None,
+        };
+        store.add_staff(&staff).await.unwrap();
+        let sender = store.sender("+15550900").await.unwrap();
+        assert!(matches!(&sender, Sender::Staff(staff) if staff.name == "Wanjiru"));
+        for (named, found) in
+            [(id.to_string(), true), ("the Okelos".into(), true), ("nobody".into(), false), ("77".into(), false)]
+        {
+            let wanted = Wanted { household: Some(named.clone()), since: None };
+            let situation = store.situation(&sender, wanted).await.unwrap();
+            assert_eq!(situation.household.is_some(), found, "{named}");
+        }
+        assert!(store.remove_staff("Wanjiru").await.unwrap());
+        assert!(!store.remove_staff("Wanjiru").await.unwrap());
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn a_turn_loads_facts_from_the_twins_day_on_and_a_correction_reaches_back_to_a_checkpoint() {
+    on_each_store(async |store| {
+        let id = family(&store, "+15550100").await;
+        let sender = Sender::Family { household: id, stopped: false };
+        let situation = store.situation(&sender, Wanted::default()).await.unwrap();
+        let told = |id, day| Fact { id, day: Day(day), told_at: 7, what: What::NotFed { days: 1 } };
+        let twin = |day: i32| KeptTwin { day: Day(day), bytes: vec![day as u8; 3] };
+        let decision = Decision {
+            household: situation.household.clone(),
+            facts: (1..=10).map(|n| told(n, n as i32)).collect(),
+            twin: Some(twin(9)),
+            checkpoints: vec![twin(3), twin(6)],
+            ..Decision::default()
+        };
+        store.keep(Cause::Hand, &situation, decision, moment(1)).await.unwrap();
+        for (since, twin_day, first_fact) in [
+            (None, Some(9), 9),
+            (Some(9), Some(9), 9),
+            (Some(8), Some(6), 6),
+            (Some(5), Some(3), 3),
+            (Some(2), None, 1),
+        ] {
+            let wanted = Wanted { household: None, since: since.map(Day) };
+            let situation = store.situation(&sender, wanted).await.unwrap();
+            assert_eq!(situation.twin.as_ref().map(|twin| twin.day.0), twin_day, "since {since:?}");
+            assert_eq!(situation.facts[0].day.0, first_fact, "since {since:?}");
+            assert_eq!(situation.facts.last().unwrap().day.0, 10);
+        }
+        assert_eq!(store.facts(id).await.unwrap().len(), 10);
+
+        let situation = store.situation(&sender, Wanted::default()).await.unwrap();
+        let drop = Decision {
+            household: situation.household.clone(),
+            drop_checkpoints_from: Some(Day(4)),
+            ..Decision::default()
+        };
+        store.keep(Cause::Hand, &situation, drop, moment(2)).await.unwrap();
+        let wanted = Wanted { household: None, since: Some(Day(7)) };
+        assert_eq!(store.situation(&sender, wanted).await.unwrap().twin.unwrap().day, Day(3));
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn a_family_that_is_forgotten_leaves_no_name_number_or_text() {
+    on_each_store(async |store| {
+        let id = family(&store, "+15550100").await;
+        let claim = crate::order::arrive_and_claim(&store, "+15550100", "yes", 1).await;
+        let situation =
+            store.situation(&Sender::Family { household: id, stopped: false }, Wanted::default()).await.unwrap();
+        let reply = crate::outbox::reply_to(&claim, "All forgotten.");
+        let decision = Decision {
+            household: situation.household.clone(),
+            forget: true,
+            replies: vec![reply],
+            ..Decision::default()
+        };
+        store.keep(Cause::Text(&claim), &situation, decision, moment(2)).await.unwrap();
+        assert_eq!(store.sender("+15550100").await.unwrap(), Sender::Stranger { stopped: false });
+        assert!(store.past("+15550100", moment(0)).await.unwrap().is_empty());
+        // The last word still finds its way, and is then erased too.
+        let sends = store.claim_sends("me", "plain", 9, moment(3), moment(13)).await.unwrap();
+        assert_eq!(sends[0].text, "All forgotten.");
+        let sent =
+            sends.into_iter().map(|send| (send, bellyful::store::Outcome::Sent { wire_id: None })).collect::<Vec<_>>();
+        store.settle(&sent, moment(3)).await.unwrap();
+        assert!(store.said_to("+15550100", moment(0)).await.unwrap().is_empty());
+        let _ = keep_by_hand(&store, new_household("+15550100")).await;
+    })
+    .await;
+}
