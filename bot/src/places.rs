@@ -63,10 +63,10 @@ pub fn find(said: &str, country: Option<&str>) -> Option<Found> {
             return choose(known, false);
         }
     }
-    if let Some(home) = home {
-        if let Some(found) = phrases.iter().map(|phrase| by_slip(towns, phrase, Some(home))).find(at_home) {
-            return choose(found, true);
-        }
+    if let Some(home) = home
+        && let Some(found) = phrases.iter().map(|phrase| by_slip(towns, phrase, Some(home))).find(at_home)
+    {
+        return choose(found, true);
     }
     if named.is_some() {
         return None;
