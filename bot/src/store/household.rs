@@ -7,8 +7,8 @@ use super::{Store, StoreError};
 use crate::household::{Alarm, Household, HouseholdId, KeptTwin, Phone, Sender, Situation, Staff};
 use bellyful_core::fact::Fact;
 use bellyful_core::units::Day;
-use sqlx::Row;
 use sqlx::any::AnyRow;
+use sqlx::{AnyConnection, Row};
 
 /// What of a household to load beyond the usual.
 #[derive(Debug, Clone, Default, PartialEq)]
@@ -22,6 +22,18 @@ pub struct Wanted {
 const HOUSEHOLD: &str = "SELECT h.id, h.version, h.name, h.lang, h.country, h.time_zone, h.since_at, h.seed, \
     h.staff_id, h.next_fact, h.talk, t.day, t.bytes FROM household h LEFT JOIN twin t ON t.household_id = h.id \
     WHERE h.id = $1";
+
+/// Around household $1: facts from day $2 on in the order told, phones that did not say stop in the order they
+/// joined, alarms nobody acknowledged oldest first, and who is on call, the family's own field worker $3 first.
+const AROUND: &str = "SELECT 'fact' AS part, id, day, told_at, what AS a, '' AS b, '' AS c, '' AS d FROM fact \
+    WHERE household_id = $1 AND day >= $2 \
+    UNION ALL SELECT 'phone', 0, 0, since_at, gateway, number, '', '' FROM phone WHERE household_id = $1 \
+    AND NOT EXISTS (SELECT 1 FROM stopped s WHERE s.number = phone.number) \
+    UNION ALL SELECT 'alarm', id, 0, at, signs, said, '', '' FROM alarm \
+    WHERE household_id = $1 AND acknowledged_at IS NULL \
+    UNION ALL SELECT * FROM (SELECT 'staff', id, CASE WHEN id = $3 THEN 0 ELSE 1 END AS day, 0, name, phone, gateway, \
+    lang FROM staff WHERE phone IS NOT NULL ORDER BY 3, name LIMIT $4) staff \
+    ORDER BY part, day, told_at, id, a, b";
 
 /// Most field workers that one alarm is told to.
 const ON_CALL_MOST: i64 = 8;
@@ -82,27 +94,24 @@ impl Store {
             on_call: Vec::new(),
             alarms: Vec::new(),
         };
-        let Some(id) = id else {
-            situation.on_call = self.on_call(None).await?;
-            return Ok(situation);
+        // One connection for all of it: taking one from the pool costs more than most questions do.
+        let mut reader = self.read.acquire().await?;
+        let found = match id {
+            Some(id) => sqlx::query(HOUSEHOLD).bind(id).fetch_optional(&mut *reader).await?,
+            None => None,
         };
-        let Some(row) = sqlx::query(HOUSEHOLD).bind(id).fetch_optional(&self.read).await? else {
-            return Ok(situation);
-        };
-        let household = household(&row)?;
-        situation.on_call = self.on_call(household.staff_id).await?;
-        situation.version = row.try_get("version")?;
-        situation.household = Some(household);
-        situation.twin = match since {
-            Some(since) if row.try_get::<Option<i64>, _>("day")?.is_some_and(|day| i64::from(since.0) < day) => {
-                self.checkpoint(id, since).await?
-            }
-            _ => kept_twin(&row)?,
-        };
-        let from = situation.twin.as_ref().map_or(Day(i32::MIN), |twin| twin.day);
-        situation.facts = self.facts_since(id, from).await?;
-        situation.phones = self.phones(id).await?;
-        situation.alarms = self.open_alarms(id).await?;
+        if let Some(row) = &found {
+            let household = household(row)?;
+            situation.version = row.try_get("version")?;
+            situation.twin = match since {
+                Some(since) if row.try_get::<Option<i64>, _>("day")?.is_some_and(|day| i64::from(since.0) < day) => {
+                    checkpoint(&mut reader, household.id, since).await?
+                }
+                _ => kept_twin(row)?,
+            };
+            situation.household = Some(household);
+        }
+        add_around(&mut reader, &mut situation).await?;
         Ok(situation)
     }
 
@@ -119,31 +128,13 @@ impl Store {
         Ok(if let [id] = found[..] { Some(id) } else { None })
     }
 
-    /// The last twin kept that knows nothing of this day or later.
-    async fn checkpoint(&self, id: HouseholdId, since: Day) -> Result<Option<KeptTwin>, StoreError> {
-        let row = sqlx::query(
-            "SELECT day, bytes FROM checkpoint WHERE household_id = $1 AND day <= $2 ORDER BY day DESC LIMIT 1",
-        )
-        .bind(id)
-        .bind(i64::from(since.0))
-        .fetch_optional(&self.read)
-        .await?;
-        row.map(|row| Ok(KeptTwin { day: day(&row, "day")?, bytes: row.try_get("bytes")? })).transpose()
-    }
-
-    async fn facts_since(&self, id: HouseholdId, from: Day) -> Result<Vec<Fact>, StoreError> {
-        let rows =
-            sqlx::query("SELECT id, day, told_at, what FROM fact WHERE household_id = $1 AND day >= $2 ORDER BY id")
-                .bind(id)
-                .bind(i64::from(from.0))
-                .fetch_all(&self.read)
-                .await?;
-        rows.iter().map(fact).collect()
-    }
-
     /// Every fact of a household, in the order told: enough, with its seed, to rebuild its twin.
     pub async fn facts(&self, id: HouseholdId) -> Result<Vec<Fact>, StoreError> {
-        self.facts_since(id, Day(i32::MIN)).await
+        let rows = sqlx::query("SELECT id, day, told_at, what AS a FROM fact WHERE household_id = $1 ORDER BY id")
+            .bind(id)
+            .fetch_all(&self.read)
+            .await?;
+        rows.iter().map(fact).collect()
     }
 
     /// A household's phones, those that said stop left out; the one that wrote last comes last.
@@ -156,24 +147,6 @@ impl Store {
         .fetch_all(&self.read)
         .await?;
         rows.iter().map(|row| Ok(Phone { gateway: row.try_get(0)?, number: row.try_get(1)? })).collect()
-    }
-
-    async fn open_alarms(&self, id: HouseholdId) -> Result<Vec<Alarm>, StoreError> {
-        let rows = sqlx::query(
-            "SELECT at, signs, said FROM alarm WHERE household_id = $1 AND acknowledged_at IS NULL ORDER BY at, id",
-        )
-        .bind(id)
-        .fetch_all(&self.read)
-        .await?;
-        rows.iter()
-            .map(|row| {
-                Ok(Alarm {
-                    at: time(row.try_get("at")?)?,
-                    signs: from_json("signs", row.try_get("signs")?)?,
-                    said: row.try_get("said")?,
-                })
-            })
-            .collect()
     }
 
     /// Households in order of number, from after `after`.
@@ -199,19 +172,6 @@ impl Store {
     pub async fn staff(&self) -> Result<Vec<Staff>, StoreError> {
         let rows =
             sqlx::query("SELECT id, name, phone, gateway, lang FROM staff ORDER BY name").fetch_all(&self.read).await?;
-        rows.iter().map(staff).collect()
-    }
-
-    /// Who can be told of an alarm: the family's own field worker first, then others in order of name.
-    async fn on_call(&self, own: Option<i64>) -> Result<Vec<Staff>, StoreError> {
-        let rows = sqlx::query(
-            "SELECT id, name, phone, gateway, lang FROM staff WHERE phone IS NOT NULL \
-             ORDER BY CASE WHEN id = $1 THEN 0 ELSE 1 END, name LIMIT $2",
-        )
-        .bind(own.unwrap_or(0))
-        .bind(ON_CALL_MOST)
-        .fetch_all(&self.read)
-        .await?;
         rows.iter().map(staff).collect()
     }
 }
@@ -243,7 +203,7 @@ fn fact(row: &AnyRow) -> Result<Fact, StoreError> {
         id: row.try_get("id")?,
         day: day(row, "day")?,
         told_at: row.try_get("told_at")?,
-        what: from_json("fact", row.try_get("what")?)?,
+        what: from_json("fact", row.try_get("a")?)?,
     })
 }
 
@@ -255,4 +215,49 @@ fn staff(row: &AnyRow) -> Result<Staff, StoreError> {
         gateway: row.try_get("gateway")?,
         lang: row.try_get("lang")?,
     })
+}
+
+/// Adds facts, phones, alarms and who is on call: many small things in one question to the database, since each
+/// question costs a wait.
+async fn add_around(reader: &mut AnyConnection, situation: &mut Situation) -> Result<(), StoreError> {
+    let (id, own) = situation.household.as_ref().map_or((0, None), |household| (household.id, household.staff_id));
+    let from = situation.twin.as_ref().map_or(Day(i32::MIN), |twin| twin.day);
+    let rows = sqlx::query(AROUND)
+        .bind(id)
+        .bind(i64::from(from.0))
+        .bind(own.unwrap_or(0))
+        .bind(ON_CALL_MOST)
+        .fetch_all(&mut *reader)
+        .await?;
+    for row in &rows {
+        match row.try_get::<&str, _>("part")? {
+            "fact" => situation.facts.push(fact(row)?),
+            "phone" => situation.phones.push(Phone { gateway: row.try_get("a")?, number: row.try_get("b")? }),
+            "alarm" => situation.alarms.push(Alarm {
+                at: time(row.try_get("told_at")?)?,
+                signs: from_json("signs", row.try_get("a")?)?,
+                said: row.try_get("b")?,
+            }),
+            _ => situation.on_call.push(Staff {
+                id: row.try_get("id")?,
+                name: row.try_get("a")?,
+                phone: row.try_get("b")?,
+                gateway: row.try_get("c")?,
+                lang: row.try_get("d")?,
+            }),
+        }
+    }
+    Ok(())
+}
+
+/// The last twin kept that knows nothing of this day or later.
+async fn checkpoint(reader: &mut AnyConnection, id: HouseholdId, since: Day) -> Result<Option<KeptTwin>, StoreError> {
+    let row = sqlx::query(
+        "SELECT day, bytes FROM checkpoint WHERE household_id = $1 AND day <= $2 ORDER BY day DESC LIMIT 1",
+    )
+    .bind(id)
+    .bind(i64::from(since.0))
+    .fetch_optional(&mut *reader)
+    .await?;
+    row.map(|row| Ok(KeptTwin { day: day(&row, "day")?, bytes: row.try_get("bytes")? })).transpose()
 }

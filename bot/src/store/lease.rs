@@ -95,6 +95,9 @@ impl Store {
         let mut lanes = Vec::new();
         let mut seen = BTreeSet::new();
         for sql in [texts, wakes] {
+            if lanes.len() >= most {
+                break;
+            }
             let candidates: Vec<String> =
                 sqlx::query_scalar(sql).bind(ms(now)).bind(most as i64).fetch_all(&mut *tx).await?;
             for lane in candidates {
