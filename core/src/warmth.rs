@@ -115,7 +115,7 @@ impl Shell {
     }
 
     /// Heat that passes to the air for each degree. Units: W/K.
-    fn to_air_w_per_k(&self, wind_m_per_s: f64) -> f64 {
+    fn air_w_per_k(&self, wind_m_per_s: f64) -> f64 {
         let area = self.top_m2 + self.sides_m2;
         let outer = self.outer_film_w_per_m2_k(wind_m_per_s);
         let tank = area / (1.0 / outer + 1.0 / self.wall_w_per_m2_k + 1.0 / INNER_FILM_W_PER_M2_K);
@@ -130,7 +130,7 @@ impl Shell {
         if self.cover.is_some() { SHELTERED_W_PER_M2_K } else { 5.7 + 3.8 * wind_m_per_s }
     }
 
-    fn to_ground_w_per_k(&self) -> f64 {
+    fn ground_w_per_k(&self) -> f64 {
         self.to_ground_w_per_m2_k * self.ground_m2
     }
 
@@ -189,15 +189,15 @@ pub fn step(slurry_c: f64, shell: &Shell, weather: &Weather, fed: Fed, offset_k:
 /// `outside_range_k` in all. Source: first-order lag, 1/√(1 + (ωτ)²). Units: K.
 pub fn day_swing_c(shell: &Shell, weather: &Weather, outside_range_k: f64) -> f64 {
     let omega_tau = 2.0 * std::f64::consts::PI * time_constant_d(shell, weather, Fed::NOTHING);
-    let share = shell.to_air_w_per_k(weather.wind_m_per_s)
-        / (shell.to_air_w_per_k(weather.wind_m_per_s) + shell.to_ground_w_per_k());
+    let share =
+        shell.air_w_per_k(weather.wind_m_per_s) / (shell.air_w_per_k(weather.wind_m_per_s) + shell.ground_w_per_k());
     0.5 * outside_range_k * share / libm::sqrt(1.0 + omega_tau * omega_tau)
 }
 
 /// Where it settles (°C) and how fast (d).
 fn balance(shell: &Shell, weather: &Weather, fed: Fed, offset_k: f64) -> (f64, f64) {
-    let air = shell.to_air_w_per_k(weather.wind_m_per_s);
-    let ground = shell.to_ground_w_per_k();
+    let air = shell.air_w_per_k(weather.wind_m_per_s);
+    let ground = shell.ground_w_per_k();
     let feed = fed.kg_per_d.max(0.0) * HEAT_CAPACITY_J_PER_KG_K / SECONDS_PER_DAY;
     let all = air + ground + feed;
     let outside = (air * shell.outside_c(weather) + ground * weather.ground_c + feed * fed.celsius) / all;
