@@ -6,6 +6,7 @@
 //! This crate knows no I/O, no clock and no language: time and randomness are handed in, and the same input gives
 //! the same bytes on any machine (no fused multiply-add, `libm` for exp and log, lanes of fixed number).
 
+pub mod adm1;
 pub mod advice;
 pub mod climate;
 pub mod fact;
@@ -15,6 +16,7 @@ pub mod ids;
 pub mod lab;
 pub mod limits;
 pub mod site;
+pub mod solve;
 pub mod units;
 pub mod warmth;
 pub mod yields;

@@ -1,0 +1,173 @@
+//! A digester's story told in full: vessel, start, temperatures and feeds, run to one row a day.
+//!
+//! Takes a [`Scenario`]; gives a [`DayRow`] for the end of each day, before the next feed. The tank is run alone with
+//! hydrogen as a state. It reads no file: that is the caller's.
+
+use super::component::*;
+use super::parameters::{Kinetics, Vessel};
+use super::run::{Accuracy, Adm1Error, GasOut, Room, SteadyFeed, advance_one};
+use super::tank::{Member, Tank};
+use super::temperature::KineticsTemperature;
+use super::view::Pressures;
+use crate::solve::Effort;
+
+/// One feed: a jump when it takes no time, else a steady inflow.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct FeedEvent {
+    pub day: usize,
+    /// Within the day. Units: d.
+    pub start_d: f64,
+    pub duration_d: f64,
+    pub volume_m3: f64,
+    /// Which of the influents.
+    pub influent: usize,
+}
+
+/// All that determines a run. `celsius` has one entry a day.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Scenario {
+    pub member: Member,
+    pub initial: Composition,
+    pub initial_gas: [f64; GASES],
+    pub influents: Vec<Composition>,
+    pub celsius: Vec<f64>,
+    pub feeds: Vec<FeedEvent>,
+}
+
+/// The end of one day.
+#[derive(Debug, Clone, PartialEq)]
+pub struct DayRow {
+    /// 1 for the end of the first day.
+    pub day: usize,
+    pub celsius: f64,
+    pub ph: f64,
+    pub vfa_kg_cod_per_m3: f64,
+    /// What left the head space in the day.
+    pub gas: GasOut,
+    pub pressures: Pressures,
+    pub free_ammonia_kmol_per_m3: f64,
+    pub liquid: Composition,
+    pub gas_phase: [f64; GASES],
+    /// COD put in during the day. Units: kg.
+    pub cod_in_kg: f64,
+}
+
+impl Scenario {
+    /// BSM2's own test: a steady inflow of 170 m³/d for so many days.
+    pub fn bsm2(initial: &Composition, initial_gas: &[f64; GASES], influent: &Composition, days: usize) -> Scenario {
+        let member = Member { kinetics: Kinetics::BSM2, vessel: Vessel::BSM2 };
+        let feed = |day| FeedEvent { day, start_d: 0.0, duration_d: 1.0, volume_m3: 170.0, influent: 0 };
+        Scenario {
+            member,
+            initial: *initial,
+            initial_gas: *initial_gas,
+            influents: vec![*influent],
+            celsius: vec![35.0; days],
+            feeds: (0..days).map(feed).collect(),
+        }
+    }
+}
+
+/// A scenario under way: ask for the next day until there is none.
+pub struct Story<'a> {
+    scenario: &'a Scenario,
+    tank: Tank,
+    room: Room,
+    day: usize,
+    effort: Effort,
+}
+
+impl<'a> Story<'a> {
+    /// Errors: [`Adm1Error::Impossible`] when the start is none.
+    pub fn begin(scenario: &'a Scenario, accuracy: Accuracy) -> Result<Story<'a>, Adm1Error> {
+        let tank = Tank::full(&scenario.member, &scenario.initial, &scenario.initial_gas)?;
+        Ok(Story { scenario, tank, room: Room::new(accuracy, accuracy), day: 0, effort: Effort::default() })
+    }
+
+    pub fn tank(&self) -> &Tank {
+        &self.tank
+    }
+
+    pub fn effort(&self) -> Effort {
+        self.effort
+    }
+
+    /// The next day's end; `None` after the last. Errors: [`Adm1Error`], told in days since the story began.
+    pub fn next_day(&mut self) -> Result<Option<DayRow>, Adm1Error> {
+        let Some(&celsius) = self.scenario.celsius.get(self.day) else { return Ok(None) };
+        let fed_before = self.tank.account().cod_in_kg;
+        let mut gas = GasOut::default();
+        let feeds: Vec<FeedEvent> = self.scenario.feeds.iter().filter(|f| f.day == self.day).copied().collect();
+        let edges = edges(&feeds);
+        for edge in edges.windows(2) {
+            let (from, to) = (edge[0], edge[1]);
+            self.feed_at_once(&feeds, |start| start == from)?;
+            gas += self.pass(&feeds, from, to, celsius)?;
+        }
+        self.day += 1;
+        let tank = &self.tank;
+        Ok(Some(DayRow {
+            day: self.day,
+            celsius,
+            ph: tank.ph(),
+            vfa_kg_cod_per_m3: tank.vfa_kg_cod_per_m3(),
+            gas,
+            pressures: tank.pressures(celsius),
+            free_ammonia_kmol_per_m3: tank.free_ammonia_kmol_per_m3(celsius),
+            liquid: *tank.liquid(),
+            gas_phase: *tank.gas(),
+            cod_in_kg: tank.account().cod_in_kg - fed_before,
+        }))
+    }
+
+    fn feed_at_once(&mut self, feeds: &[FeedEvent], now: impl Fn(f64) -> bool) -> Result<(), Adm1Error> {
+        for feed in feeds.iter().filter(|feed| feed.duration_d == 0.0 && now(feed.start_d)) {
+            let what = &self.scenario.influents[feed.influent];
+            self.tank.feed(&self.scenario.member, feed.volume_m3, what)?;
+        }
+        Ok(())
+    }
+
+    fn pass(&mut self, feeds: &[FeedEvent], from: f64, to: f64, celsius: f64) -> Result<GasOut, Adm1Error> {
+        let running = |f: &&FeedEvent| f.duration_d > 0.0 && f.start_d <= from && f.end_d() >= to;
+        let mut m3_per_d = 0.0;
+        let mut what = [0.0; LIQUIDS];
+        for feed in feeds.iter().filter(running) {
+            let flow = feed.volume_m3 / feed.duration_d;
+            m3_per_d += flow;
+            let influent = &self.scenario.influents[feed.influent];
+            what.iter_mut().zip(influent).for_each(|(what, c)| *what += flow * c);
+        }
+        what.iter_mut().for_each(|what| *what /= if m3_per_d > 0.0 { m3_per_d } else { 1.0 });
+        let inflow = (m3_per_d > 0.0).then_some(SteadyFeed { m3_per_d, what: &what });
+        let member = &self.scenario.member;
+        let run = advance_one(member, &mut self.tank, celsius, to - from, inflow, &mut self.room);
+        let (gas, effort) = run.map_err(|error| error.later(self.day as f64 + from))?;
+        self.effort += effort;
+        Ok(gas)
+    }
+}
+
+impl FeedEvent {
+    fn end_d(&self) -> f64 {
+        (self.start_d + self.duration_d).min(1.0)
+    }
+}
+
+/// Moments of a day at which an inflow starts or ends, its own start and end among them.
+fn edges(feeds: &[FeedEvent]) -> Vec<f64> {
+    let mut edges: Vec<f64> = feeds.iter().flat_map(|f| [f.start_d, f.end_d()]).chain([0.0, 1.0]).collect();
+    edges.sort_by(f64::total_cmp);
+    edges.dedup();
+    edges
+}
+
+/// The name by which scenario files choose a form of [`KineticsTemperature`].
+pub fn kinetics_temperature_named(name: &str) -> Option<KineticsTemperature> {
+    match name {
+        "none" => Some(KineticsTemperature::None),
+        "hashimoto_uptake_decay+arrhenius64kJ_hydrolysis" => Some(KineticsTemperature::HashimotoArrhenius),
+        "cardinal" => Some(KineticsTemperature::Cardinal { adapted_c: 0.0 }),
+        _ => None,
+    }
+}
