@@ -68,6 +68,7 @@ mod view;
 pub use component::Composition;
 pub use keep::{NotATank, TANK_BYTES};
 pub use parameters::{Kinetics, PerGroup, Variation, Vessel};
+pub use petersen::nitrogen_of;
 pub use run::{Accuracy, Adm1Error, GasOut, LANES, Room, Run, SteadyFeed, advance, advance_one};
 pub use tank::{Account, Alkali, Member, Tank};
 pub use temperature::KineticsTemperature;

@@ -6,19 +6,32 @@
 
 use super::buswell::{FAT, PROTEIN, STARCH, SUGARS};
 use super::{Feed, Kind, MakeUp, make_up};
+use crate::adm1::component::*;
+use crate::adm1::{Composition, nitrogen_of};
 use crate::units::{Litres, WetKg};
 
-/// Nitrogen of amino acids and protein. Units: kmol N/kg COD. Source: BSM2 (Rosen and Jeppsson 2006).
-pub const N_AA: f64 = 0.007;
-/// Nitrogen of inerts. Units: kmol N/kg COD. Source: BSM2 (Rosen and Jeppsson 2006).
-pub const N_I: f64 = 0.06 / 14.0;
-/// Nitrogen of living biomass. Units: kmol N/kg COD. Source: BSM2 (Rosen and Jeppsson 2006).
-pub const N_BAC: f64 = 0.08 / 14.0;
+/// Nitrogen contents of the model. Units: kmol N/kg COD.
+const N_AA: f64 = nitrogen_of(X_PR);
+const N_I: f64 = nitrogen_of(X_I);
+const N_BAC: f64 = nitrogen_of(X_AC);
 /// Molar mass of nitrogen as ADM1's contents count it. Units: kg/kmol.
 const N_KG_PER_KMOL: f64 = 14.0;
 /// Dissolved share of what never digests. Source: our choice, because BSM2 gives 0.1 of 0.3 for sludge and food holds
 /// less.
 const INERT_DISSOLVED: f64 = 0.05;
+
+/// How living biomass divides between the groups.
+///
+/// Source: BSM2's steady state (Rosen and Jeppsson 2006), each over the sum of 3.489 kg COD/m3.
+const LIVING: [(usize, f64); 7] = [
+    (X_SU, 0.4202 / 3.4892),
+    (X_AA, 1.1792 / 3.4892),
+    (X_FA, 0.2430 / 3.4892),
+    (X_C4, 0.4319 / 3.4892),
+    (X_PRO, 0.1373 / 3.4892),
+    (X_AC, 0.7606 / 3.4892),
+    (X_H2, 0.3170 / 3.4892),
+];
 
 /// What a portion brings into the tank. Units: kg COD but `s_in`, `s_ic`, `s_cat`, `s_an` kmol (kmol C, N or charge).
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
@@ -63,6 +76,31 @@ impl Influent {
     /// The mix's first-order hydrolysis at 35 °C; `None` where there is nothing to hydrolyse. Units: 1/d.
     pub fn hydrolysis_35c_per_d(&self) -> Option<f64> {
         (self.to_hydrolyse() > 0.0).then(|| self.speed / self.to_hydrolyse())
+    }
+    /// As the model takes it: per m3 of the room it takes; nothing of it where it takes none. `x_fibre` stays out: the
+    /// model has no solids without nitrogen, and none of its processes would touch them.
+    pub fn composition(&self) -> Composition {
+        let mut per_m3 = [0.0; LIQUIDS];
+        let m3 = self.volume.get() / 1_000.0;
+        if m3 > 0.0 {
+            let parts = [
+                (S_SU, self.s_su),
+                (X_CH, self.x_ch),
+                (X_PR, self.x_pr),
+                (X_LI, self.x_li),
+                (X_I, self.x_i),
+                (S_I, self.s_i),
+                (S_IN, self.s_in),
+                (S_IC, self.s_ic),
+                (S_CAT, self.s_cat),
+                (S_AN, self.s_an),
+            ];
+            let living = LIVING.map(|(group, share)| (group, share * self.x_living));
+            for (component, amount) in parts.into_iter().chain(living) {
+                per_m3[component] = amount / m3;
+            }
+        }
+        per_m3
     }
     pub fn scaled(mut self, by: f64) -> Influent {
         self.volume = self.volume * by;
@@ -200,6 +238,20 @@ mod tests {
             close(portion.nitrogen() * 14.0, 2.5 * made.nitrogen(), "N");
             close(portion.vs, 2.5 * made.vs(), "VS");
         }
+    }
+
+    #[test]
+    fn the_model_gets_all_but_the_fibre_and_all_nitrogen() {
+        for &feed in Feed::ALL {
+            let portion = of(feed, WetKg::of(2.5));
+            let per_m3 = portion.composition();
+            let m3 = portion.volume.get() / 1_000.0;
+            let sum = |content: fn(usize) -> f64| (0..LIQUIDS).map(|at| content(at) * per_m3[at]).sum::<f64>() * m3;
+            let cod = sum(crate::adm1::component::cod_of);
+            assert!((cod + portion.x_fibre - portion.cod()).abs() < 1e-12 * (1.0 + cod), "{feed}: {cod}");
+            assert!((sum(nitrogen_of) - portion.nitrogen()).abs() < 1e-14, "{feed}");
+        }
+        assert_eq!(Influent::default().composition(), [0.0; LIQUIDS]);
     }
 
     #[test]

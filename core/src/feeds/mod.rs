@@ -19,7 +19,7 @@ pub mod measures;
 mod table;
 pub mod weigh;
 
-pub use make_up::{Densities, Kind, MakeUp, MethaneRead, Piece, make_up};
+pub use make_up::{Densities, Kind, MakeUp, MethaneRead, Piece, Sourced, make_up};
 pub(crate) use table::rows;
 pub use table::{Sure, TableError};
 pub use weigh::{Weighed, weigh};
