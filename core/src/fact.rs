@@ -166,6 +166,10 @@ pub enum What {
     Place {
         name: String,
     },
+    /// The country they live in, by place or by number.
+    Country {
+        code: String,
+    },
     /// Where the place was found to be, and its climate.
     Sited {
         normals: Normals,

@@ -3,6 +3,7 @@
 //! Folded from facts; never guessed here: what is not told is `None`, and who uses it chooses the default aloud.
 
 use crate::fact::{Fact, Measure, Walls, What};
+use crate::feeds::measures::Measures;
 use crate::units::Day;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -34,6 +35,8 @@ pub struct Site {
     pub normals: Option<Normals>,
     pub people: Option<u32>,
     pub place: Option<String>,
+    /// ISO 3166 code: whose customs the measures follow.
+    pub country: Option<String>,
     /// Litres, as the household said.
     pub measures_l: BTreeMap<Measure, f64>,
 }
@@ -50,11 +53,17 @@ impl Site {
             What::Seeded { .. } => self.started = Some(self.started.map_or(fact.day, |day| day.min(fact.day))),
             What::Sited { normals } => self.normals = Some(normals.clone()),
             What::Place { name } => self.place = Some(name.clone()),
+            What::Country { code } => self.country = Some(code.clone()),
             What::People { count } => self.people = Some(*count),
             What::Measure { unit, litres } => {
                 self.measures_l.insert(*unit, *litres);
             }
             _ => {}
         }
+    }
+
+    /// The measures this household counts in.
+    pub fn measures(&self) -> Measures<'_> {
+        Measures { country: self.country.as_deref(), told: Some(&self.measures_l) }
     }
 }

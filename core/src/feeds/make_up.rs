@@ -96,6 +96,10 @@ impl MakeUp {
     pub fn is(&self, kind: Kind) -> bool {
         self.kinds.contains(&kind)
     }
+    /// Whether it feeds a digester: neither poison nor lumber.
+    pub fn is_food(&self) -> bool {
+        !self.is(Kind::NotFood) && !self.is(Kind::Inhibitor)
+    }
     /// Total solids, share of wet mass.
     pub fn ts(&self) -> f64 {
         self.vs() + self.ash

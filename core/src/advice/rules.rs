@@ -1,0 +1,195 @@
+//! The rules: each looks at one thing and, when it bites, says what it allows and why.
+//!
+//! Takes the outlook; gives findings. None knows of another: `advise` lets the strictest win.
+
+use super::outlook::Outlook;
+use super::{Reason, Verdict};
+use crate::fact::{FlameLook, GasLevel, Sign};
+use crate::feeds::{Feed, Kind, make_up};
+
+/// What one rule found.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Finding {
+    pub reason: Reason,
+    pub verdict: Verdict,
+    /// Most VS that may go in a day. Units: kg VS/d.
+    pub most_vs: Option<f64>,
+    pub hold_days: u32,
+}
+
+impl Finding {
+    fn new(reason: Reason, verdict: Verdict) -> Finding {
+        Finding { reason, verdict, most_vs: None, hold_days: 0 }
+    }
+    fn at_most(self, vs: f64) -> Finding {
+        Finding { most_vs: Some(vs), ..self }
+    }
+    fn for_days(self, days: f64) -> Finding {
+        Finding { hold_days: days.max(0.0).ceil() as u32, most_vs: Some(0.0), ..self }
+    }
+}
+
+/// Every rule, weightiest first.
+pub const RULES: [fn(&Outlook) -> Option<Finding>; 13] = [
+    inhibitor,
+    souring,
+    part,
+    no_seed,
+    seed_resting,
+    overload,
+    cold,
+    too_hot,
+    recovering,
+    ramp,
+    after_gap,
+    grease,
+    needs_dung,
+];
+
+/// Bleach, medicine, soap: nothing but water and dung until it has passed.
+fn inhibitor(o: &Outlook) -> Option<Finding> {
+    let days = o.limits.hold_sour_least_d as i32;
+    let ago = o.last(days, |day| day.portions.iter().any(|p| make_up(p.feed).is(Kind::Inhibitor)))?;
+    Some(Finding::new(Reason::Inhibitor, Verdict::Hold).for_days(f64::from(days - ago)))
+}
+
+/// Sour smell, or pH that low with it: rest heals; the lower the pH the longer.
+fn souring(o: &Outlook) -> Option<Finding> {
+    let smelt = o.told_sign(Sign::SourSmell, 3);
+    let ph = o.told_ph(3);
+    let acid = ph.is_some_and(|ph| ph < o.limits.ph_watch);
+    let foam = o.told_sign(Sign::Foam, 2).map(|ago| o.limits.hold_foam_d - f64::from(ago));
+    let hold = match (smelt, ph) {
+        (_, Some(ph)) if ph < o.limits.ph_restart => o.limits.hold_sour_most_d,
+        (Some(ago), _) => o.limits.hold_sour_least_d - f64::from(ago),
+        (None, Some(_)) if acid => o.limits.hold_sour_least_d,
+        _ => foam.filter(|days| *days > 0.0)?,
+    };
+    (hold > 0.0).then(|| Finding::new(Reason::Souring, Verdict::Hold).for_days(hold))
+}
+
+/// A torn bag or a cracked tank: mend first.
+fn part(o: &Outlook) -> Option<Finding> {
+    let torn = o.told_sign(Sign::BagTorn, 2).or(o.told_sign(Sign::TankCracked, 2));
+    let stuck = [Sign::OutletBlocked, Sign::InletBlocked, Sign::LevelDrop, Sign::GasLineBlocked]
+        .into_iter()
+        .any(|sign| o.told_sign(sign, 1).is_some());
+    match (torn, stuck) {
+        (Some(_), _) => Some(Finding::new(Reason::Part, Verdict::Check).for_days(1.0)),
+        (None, true) => Some(Finding::new(Reason::Part, Verdict::Check)),
+        _ => None,
+    }
+}
+
+/// A new tank into which no dung or slurry went.
+fn no_seed(o: &Outlook) -> Option<Finding> {
+    let age = o.age_d.filter(|days| *days < 45)?;
+    let dung = |feed: Feed| make_up(feed).is(Kind::Dung) || make_up(feed).is(Kind::Seed);
+    let seeded = o.twin.ledger.seeds.iter().any(|(_, feed, _)| dung(*feed));
+    let fed_dung = o.twin.ledger.days.iter().flat_map(|day| &day.portions).any(|p| dung(p.feed));
+    let burns = o.told_flame(FlameLook::Blue, age).is_some();
+    (!seeded && !fed_dung && !burns).then(|| Finding::new(Reason::NoSeed, Verdict::Hold).for_days(1.0))
+}
+
+/// The seed works first: no food before it has had its days, unless a flame was seen to hold.
+fn seed_resting(o: &Outlook) -> Option<Finding> {
+    let age = f64::from(o.age_d?);
+    let resting = o.limits.ramp_step_d / o.warmth_share().max(0.25);
+    let burns = o.told_flame(FlameLook::Blue, 7).is_some();
+    (age < resting && !burns)
+        .then(|| Finding::new(Reason::SeedResting, Verdict::Hold).for_days((resting - age).min(7.0)))
+}
+
+/// The handbook's loading rate, at this warmth; over it for a week, and it is told to stop.
+fn overload(o: &Outlook) -> Option<Finding> {
+    let most = o.limits.olr_unstirred_kg_vs_per_m3_d * o.warmth_share().min(1.0);
+    let vs = o.vs_at(most);
+    let finding = Finding::new(Reason::Overloaded, Verdict::Less).at_most(vs);
+    match o.week.olr / most {
+        ..=1.15 => Some(Finding { reason: Reason::Usual, verdict: Verdict::Feed, ..finding }),
+        ..=1.6 => Some(finding.reducing(0.8)),
+        ..=2.5 => Some(Finding { verdict: Verdict::Hold, ..finding }.for_days(1.0)),
+        _ => Some(Finding { verdict: Verdict::Hold, ..finding }.for_days(o.limits.hold_sour_least_d)),
+    }
+}
+
+impl Finding {
+    fn reducing(self, by: f64) -> Finding {
+        Finding { most_vs: self.most_vs.map(|vs| vs * by), ..self }
+    }
+}
+
+/// Too cold to eat.
+fn cold(o: &Outlook) -> Option<Finding> {
+    let t = o.slurry_c;
+    if t < o.limits.temperature_stops_c {
+        return Some(Finding::new(Reason::Cold, Verdict::Hold).for_days(3.0));
+    }
+    (t < o.limits.temperature_least_c + 3.0).then(|| Finding::new(Reason::Cold, Verdict::Warm))
+}
+
+fn too_hot(o: &Outlook) -> Option<Finding> {
+    (o.slurry_c > o.limits.temperature_most_c).then(|| Finding::new(Reason::TooHot, Verdict::Warm))
+}
+
+/// Sour within the last two weeks and no longer: half a ration until the flame is strong.
+fn recovering(o: &Outlook) -> Option<Finding> {
+    let ago =
+        o.last(14, |day| day.signs.contains(&Sign::SourSmell) || day.ph.is_some_and(|ph| ph < o.limits.ph_watch))?;
+    let strong = o.told_flame(FlameLook::Blue, ago).is_some();
+    let share = if strong { 0.75 } else { o.limits.restart_share };
+    let vs = o.vs_at(o.limits.olr_unstirred_kg_vs_per_m3_d * o.warmth_share()) * share;
+    Some(Finding::new(Reason::Recovering, Verdict::Less).at_most(vs))
+}
+
+/// A young tank grows into its ration, a quarter more each week.
+fn ramp(o: &Outlook) -> Option<Finding> {
+    let age = f64::from(o.age_d.filter(|days| *days < 90)?);
+    let resting = o.limits.ramp_step_d / o.warmth_share().max(0.25);
+    let share = o.limits.ramp_start_share
+        + ((age - resting) / (o.limits.ramp_step_d / o.warmth_share().max(0.25))).max(0.0).floor()
+            * o.limits.ramp_step_share;
+    let vs = o.vs_at(o.limits.olr_unstirred_kg_vs_per_m3_d * o.warmth_share()) * share;
+    (share < 1.0).then(|| Finding::new(Reason::StartUp, Verdict::Feed).at_most(vs))
+}
+
+/// After days without feed: start at half, never make up for what was missed.
+fn after_gap(o: &Outlook) -> Option<Finding> {
+    let told_none =
+        |back: i32| o.twin.ledger.on(o.today.plus(-back)).is_some_and(|d| d.portions.is_empty() && d.none_told);
+    let gap = (1..=30).take_while(|back| told_none(*back)).count();
+    if gap < 5 {
+        return None;
+    }
+    let vs = o.vs_at(o.limits.olr_unstirred_kg_vs_per_m3_d * o.warmth_share()) * o.limits.restart_share;
+    Some(Finding::new(Reason::AfterGap, Verdict::Feed).at_most(vs))
+}
+
+/// Oil and fat beyond their share of what it gets.
+fn grease(o: &Outlook) -> Option<Finding> {
+    let (mut fat, mut vs) = (0.0, 0.0);
+    for portion in o.twin.ledger.window(o.today, 3).flat_map(|day| &day.portions) {
+        let made = make_up(portion.feed);
+        vs += made.volatile(portion.wet).get();
+        if made.is(Kind::Greasy) {
+            fat += made.fat * portion.wet.get();
+        }
+    }
+    let least = o.vs_at(0.1);
+    (fat > o.limits.grease_share_of_vs * vs && fat > least).then(|| {
+        Finding::new(Reason::Grease, Verdict::Less)
+            .at_most(o.vs_at(o.limits.olr_unstirred_kg_vs_per_m3_d * o.warmth_share()) * o.limits.restart_share)
+    })
+}
+
+/// Kitchen food alone for a month.
+fn needs_dung(o: &Outlook) -> Option<Finding> {
+    let fed: Vec<Feed> = o.twin.ledger.window(o.today, 30).flat_map(|day| &day.portions).map(|p| p.feed).collect();
+    let dung = fed.iter().any(|feed| make_up(*feed).is(Kind::Dung));
+    (fed.len() >= 25 && !dung).then(|| Finding::new(Reason::NeedsDung, Verdict::Feed))
+}
+
+/// Whether the gas is what it should be: for wording only, no limit.
+pub fn hungry(o: &Outlook) -> bool {
+    o.told_gas(GasLevel::None, 3).is_some() || o.told_gas(GasLevel::Low, 3).is_some()
+}
