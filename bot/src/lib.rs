@@ -3,5 +3,6 @@
 pub mod household;
 pub mod message;
 pub mod places;
+pub mod simulate;
 pub mod store;
 pub mod text;

@@ -15,8 +15,9 @@ use crate::solve::Effort;
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct FeedEvent {
     pub day: usize,
-    /// Within the day. Units: d.
+    /// From the start of the day, under 1. Units: d.
     pub start_d: f64,
+    /// May run into the days after.
     pub duration_d: f64,
     pub volume_m3: f64,
     /// Which of the influents.
@@ -41,11 +42,13 @@ pub struct DayRow {
     pub day: usize,
     pub celsius: f64,
     pub ph: f64,
+    pub h_ion_kmol_per_m3: f64,
     pub vfa_kg_cod_per_m3: f64,
     /// What left the head space in the day.
     pub gas: GasOut,
     pub pressures: Pressures,
     pub free_ammonia_kmol_per_m3: f64,
+    pub bicarbonate_kmol_per_m3: f64,
     pub liquid: Composition,
     pub gas_phase: [f64; GASES],
     /// COD put in during the day. Units: kg.
@@ -97,12 +100,14 @@ impl<'a> Story<'a> {
         let Some(&celsius) = self.scenario.celsius.get(self.day) else { return Ok(None) };
         let fed_before = self.tank.account().cod_in_kg;
         let mut gas = GasOut::default();
-        let feeds: Vec<FeedEvent> = self.scenario.feeds.iter().filter(|f| f.day == self.day).copied().collect();
-        let edges = edges(&feeds);
-        for edge in edges.windows(2) {
+        let flows: Vec<Flow> = self.scenario.feeds.iter().filter_map(|feed| Flow::on(feed, self.day)).collect();
+        for edge in edges(&flows).windows(2) {
             let (from, to) = (edge[0], edge[1]);
-            self.feed_at_once(&feeds, |start| start == from)?;
-            gas += self.pass(&feeds, from, to, celsius)?;
+            for flow in flows.iter().filter(|flow| flow.is_jump() && flow.start_d == from) {
+                let what = &self.scenario.influents[flow.influent];
+                self.tank.feed(&self.scenario.member, flow.volume_m3, what)?;
+            }
+            gas += self.pass(&flows, from, to, celsius)?;
         }
         self.day += 1;
         let tank = &self.tank;
@@ -110,33 +115,25 @@ impl<'a> Story<'a> {
             day: self.day,
             celsius,
             ph: tank.ph(),
+            h_ion_kmol_per_m3: tank.h_ion_kmol_per_m3(),
             vfa_kg_cod_per_m3: tank.vfa_kg_cod_per_m3(),
             gas,
             pressures: tank.pressures(celsius),
             free_ammonia_kmol_per_m3: tank.free_ammonia_kmol_per_m3(celsius),
+            bicarbonate_kmol_per_m3: tank.bicarbonate_kmol_per_m3(celsius),
             liquid: *tank.liquid(),
             gas_phase: *tank.gas(),
             cod_in_kg: tank.account().cod_in_kg - fed_before,
         }))
     }
 
-    fn feed_at_once(&mut self, feeds: &[FeedEvent], now: impl Fn(f64) -> bool) -> Result<(), Adm1Error> {
-        for feed in feeds.iter().filter(|feed| feed.duration_d == 0.0 && now(feed.start_d)) {
-            let what = &self.scenario.influents[feed.influent];
-            self.tank.feed(&self.scenario.member, feed.volume_m3, what)?;
-        }
-        Ok(())
-    }
-
-    fn pass(&mut self, feeds: &[FeedEvent], from: f64, to: f64, celsius: f64) -> Result<GasOut, Adm1Error> {
-        let running = |f: &&FeedEvent| f.duration_d > 0.0 && f.start_d <= from && f.end_d() >= to;
+    fn pass(&mut self, flows: &[Flow], from: f64, to: f64, celsius: f64) -> Result<GasOut, Adm1Error> {
         let mut m3_per_d = 0.0;
         let mut what = [0.0; LIQUIDS];
-        for feed in feeds.iter().filter(running) {
-            let flow = feed.volume_m3 / feed.duration_d;
-            m3_per_d += flow;
-            let influent = &self.scenario.influents[feed.influent];
-            what.iter_mut().zip(influent).for_each(|(what, c)| *what += flow * c);
+        for flow in flows.iter().filter(|flow| !flow.is_jump() && flow.start_d <= from && flow.end_d >= to) {
+            m3_per_d += flow.m3_per_d;
+            let influent = &self.scenario.influents[flow.influent];
+            what.iter_mut().zip(influent).for_each(|(what, c)| *what += flow.m3_per_d * c);
         }
         what.iter_mut().for_each(|what| *what /= if m3_per_d > 0.0 { m3_per_d } else { 1.0 });
         let inflow = (m3_per_d > 0.0).then_some(SteadyFeed { m3_per_d, what: &what });
@@ -148,15 +145,39 @@ impl<'a> Story<'a> {
     }
 }
 
-impl FeedEvent {
-    fn end_d(&self) -> f64 {
-        (self.start_d + self.duration_d).min(1.0)
+/// A feed as one day sees it: times from that day's start, not beyond the day.
+struct Flow {
+    start_d: f64,
+    end_d: f64,
+    m3_per_d: f64,
+    volume_m3: f64,
+    influent: usize,
+}
+
+impl Flow {
+    /// `None` when the feed has no part in the day.
+    fn on(feed: &FeedEvent, day: usize) -> Option<Flow> {
+        let start_d = feed.day as f64 - day as f64 + feed.start_d;
+        let end_d = start_d + feed.duration_d;
+        let jumps_today = feed.duration_d == 0.0 && feed.day == day;
+        let flows_today = feed.duration_d > 0.0 && start_d < 1.0 && end_d > 0.0;
+        (jumps_today || flows_today).then(|| Flow {
+            start_d: start_d.max(0.0),
+            end_d: end_d.min(1.0),
+            m3_per_d: if jumps_today { 0.0 } else { feed.volume_m3 / feed.duration_d },
+            volume_m3: feed.volume_m3,
+            influent: feed.influent,
+        })
+    }
+
+    fn is_jump(&self) -> bool {
+        self.m3_per_d == 0.0
     }
 }
 
-/// Moments of a day at which an inflow starts or ends, its own start and end among them.
-fn edges(feeds: &[FeedEvent]) -> Vec<f64> {
-    let mut edges: Vec<f64> = feeds.iter().flat_map(|f| [f.start_d, f.end_d()]).chain([0.0, 1.0]).collect();
+/// Moments of a day at which a feed starts or ends, the day's own start and end among them.
+fn edges(flows: &[Flow]) -> Vec<f64> {
+    let mut edges: Vec<f64> = flows.iter().flat_map(|flow| [flow.start_d, flow.end_d]).chain([0.0, 1.0]).collect();
     edges.sort_by(f64::total_cmp);
     edges.dedup();
     edges
