@@ -16,6 +16,10 @@ const N_I: f64 = nitrogen_of(X_I);
 const N_BAC: f64 = nitrogen_of(X_AC);
 /// Molar mass of nitrogen as ADM1's contents count it. Units: kg/kmol.
 const N_KG_PER_KMOL: f64 = 14.0;
+/// One kmol of acetate as COD. Units: kg COD/kmol.
+const ACETATE_KG_COD_PER_KMOL: f64 = 64.0;
+/// Units: kg NaCl/kmol.
+const SALT_KG_PER_KMOL: f64 = 58.44;
 /// Dissolved share of what never digests. Source: our choice, because BSM2 gives 0.1 of 0.3 for sludge and food holds
 /// less.
 const INERT_DISSOLVED: f64 = 0.05;
@@ -37,6 +41,8 @@ const LIVING: [(usize, f64); 7] = [
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
 pub struct Influent {
     pub s_su: f64,
+    /// The food's organic acids, as far as its cations are theirs, counted as acetate.
+    pub s_ac: f64,
     pub x_ch: f64,
     pub x_pr: f64,
     pub x_li: f64,
@@ -63,7 +69,7 @@ pub struct Influent {
 impl Influent {
     /// All COD. Units: kg.
     pub fn cod(&self) -> f64 {
-        self.s_su + self.x_ch + self.x_pr + self.x_li + self.x_i + self.s_i + self.x_fibre + self.x_living
+        self.s_su + self.s_ac + self.x_ch + self.x_pr + self.x_li + self.x_i + self.s_i + self.x_fibre + self.x_living
     }
     /// All nitrogen, by ADM1's contents. Units: kmol.
     pub fn nitrogen(&self) -> f64 {
@@ -85,6 +91,7 @@ impl Influent {
         if m3 > 0.0 {
             let parts = [
                 (S_SU, self.s_su),
+                (S_AC, self.s_ac),
                 (X_CH, self.x_ch),
                 (X_PR, self.x_pr),
                 (X_LI, self.x_li),
@@ -107,9 +114,10 @@ impl Influent {
         self.numbers().into_iter().for_each(|number| *number *= by);
         self
     }
-    fn numbers(&mut self) -> [&mut f64; 15] {
+    fn numbers(&mut self) -> [&mut f64; 16] {
         [
             &mut self.s_su,
+            &mut self.s_ac,
             &mut self.x_ch,
             &mut self.x_pr,
             &mut self.x_li,
@@ -201,9 +209,18 @@ fn of_made_up(made: &MakeUp) -> Influent {
     let (s_i, x_i) = (INERT_DISSOLVED * with_nitrogen, (1.0 - INERT_DISSOLVED) * with_nitrogen);
     let bound = N_AA * x_pr + N_BAC * x_living + N_I * (x_i + s_i);
 
-    let charge = made.strong_cations_meq_per_kg * 1e-6;
+    // Cations that neither bicarbonate nor chloride stands against came as salts of malic, citric and other acids.
+    // Where there is too little carbohydrate to have held those, bicarbonate stands for the rest.
+    let (charge, bicarbonate) = (made.strong_cations_meq_per_kg * 1e-6, made.bicarbonate_mmol_per_kg * 1e-6);
+    let unmet = (charge + ammonia - bicarbonate).max(0.0);
+    let s_ac = (ACETATE_KG_COD_PER_KMOL * unmet).min(s_su + x_ch);
+    let s_ic = bicarbonate + unmet - s_ac / ACETATE_KG_COD_PER_KMOL;
+    let from_sugars = s_ac.min(s_su);
+    let (s_su, x_ch) = (s_su - from_sugars, x_ch - (s_ac - from_sugars));
+    let salt = made.salt_g_per_kg / 1_000.0 / SALT_KG_PER_KMOL;
     Influent {
         s_su,
+        s_ac,
         x_ch,
         x_pr,
         x_li,
@@ -212,9 +229,9 @@ fn of_made_up(made: &MakeUp) -> Influent {
         x_fibre: inert - x_living - x_i - s_i,
         x_living,
         s_in: nitrogen - bound,
-        s_ic: made.bicarbonate_mmol_per_kg * 1e-6,
-        s_cat: charge.max(0.0),
-        s_an: (-charge).max(0.0),
+        s_ic,
+        s_cat: charge.max(0.0) + salt,
+        s_an: (-charge).max(0.0) + salt,
         speed: made.hydrolysis_35c_per_d * (x_ch + x_pr + x_li),
         // Sunk in water, food is about as dense as water whatever its bulk density.
         volume: Litres::of(1.0),
@@ -264,11 +281,22 @@ mod tests {
         }
     }
 
+    /// Charges of fresh feed and water stand against each other: cations and ammonium, acids and bicarbonate.
+    #[test]
+    fn fresh_feed_is_neither_lye_nor_acid() {
+        for &feed in Feed::ALL.iter().filter(|&&feed| !make_up(feed).is(Kind::NotFood)) {
+            let portion = of(feed, WetKg::of(1.0));
+            let ammonium = make_up(feed).ammonia_n_g_per_kg * 1e-3 / 14.0;
+            let net = portion.s_cat + ammonium - portion.s_an - portion.s_ic - portion.s_ac / ACETATE_KG_COD_PER_KMOL;
+            assert!(net.abs() < 1e-9 || make_up(feed).strong_cations_meq_per_kg < 0.0, "{feed}: {net}");
+        }
+    }
+
     #[test]
     fn what_digests_is_the_biodegradable_share() {
         let check = |feed: Feed| {
             let portion = of(feed, WetKg::of(1.0));
-            let digests = portion.s_su + portion.to_hydrolyse();
+            let digests = portion.s_su + portion.s_ac + portion.to_hydrolyse();
             let expected = make_up(feed).biodegradable * portion.cod();
             assert!((digests - expected).abs() < 1e-12, "{feed}: {digests} of {expected}");
         };

@@ -278,7 +278,7 @@ fn join(made: &Composition, digests: &Digestion, lies: &Handling) -> Result<Make
             -500.0,
             5000.0,
         )?,
-        bicarbonate_mmol_per_kg: within("composition.csv", "bicarbonate", made.bicarbonate_meq_per_kg, 0.0, 1000.0)?,
+        bicarbonate_mmol_per_kg: within("composition.csv", "bicarbonate", made.bicarbonate_meq_per_kg, 0.0, 2000.0)?,
         salt_g_per_kg: within("composition.csv", "salt", made.salt_g_per_kg, 0.0, 1000.0)?,
         density: Densities {
             whole: density(lies.whole_kg_per_l)?,
