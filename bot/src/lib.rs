@@ -3,6 +3,7 @@
 pub mod household;
 pub mod message;
 pub mod places;
+pub mod read_command;
 pub mod simulate;
 pub mod store;
 pub mod text;

@@ -1,5 +1,6 @@
 //! The commands.
 
+use bellyful::read_command::{self, ReadArgs};
 use bellyful::simulate::{self, SimulateArgs};
 use clap::{Parser, Subcommand};
 use std::process::ExitCode;
@@ -14,19 +15,20 @@ struct Cli {
 
 #[derive(Debug, Subcommand)]
 enum Command {
+    /// Reads one text, or JSON lines from standard input, into readings
+    Read(ReadArgs),
     /// Runs the bare digester model on a scenario file, a row a day out
     Simulate(SimulateArgs),
 }
 
 fn main() -> ExitCode {
-    let done = match Cli::parse().command {
-        Command::Simulate(args) => simulate::run(&args),
-    };
-    match done {
-        Ok(()) => ExitCode::SUCCESS,
-        Err(error) => {
-            eprintln!("{error}");
-            ExitCode::from(1)
-        }
+    match Cli::parse().command {
+        Command::Read(args) => read_command::run(&args).unwrap_or_else(|error| failed(&error)),
+        Command::Simulate(args) => simulate::run(&args).map_or_else(|error| failed(&error), |()| ExitCode::SUCCESS),
     }
+}
+
+fn failed(error: &dyn std::fmt::Display) -> ExitCode {
+    eprintln!("{error:#}");
+    ExitCode::from(1)
 }

@@ -1,0 +1,123 @@
+//! Questions: what the text wants to know.
+
+use super::clauses::Clause;
+use super::nodes::Kind;
+use super::notions::{Cue, Cues};
+use super::reader::Reader;
+use super::reading::Ask;
+
+impl Reader<'_> {
+    pub fn questions(&mut self) {
+        for at in 0..self.clauses.len() {
+            let clause = self.clauses[at].clone();
+            self.question(&clause);
+        }
+    }
+
+    fn question(&mut self, clause: &Clause) {
+        let at = self.asks.len();
+        if clause.has(Cue::Person) && !self.asks.contains(&Ask::Person) {
+            self.ask(Ask::Person);
+        }
+        if clause.has(Cue::History) {
+            let of = self.household_named(clause);
+            self.ask(Ask::History { of });
+            self.use_up(clause.range());
+            return;
+        }
+        if !clause.asks {
+            return;
+        }
+        let feeds: Vec<usize> =
+            clause.range().filter(|&i| self.node(i).feed().is_some() && !self.has(i, Cue::Fertilizer)).collect();
+        let how_much = clause.has(Cue::HowMuch);
+        let gas = clause.any(&Cues::of(&[Cue::Gas, Cue::Cook, Cue::Stove, Cue::GasBag, Cue::Lasted]));
+        let put = clause.any(&Cues::of(&[Cue::Put, Cue::PutPlan, Cue::Ration]));
+        let water = clause.range().find(|&i| self.has(i, Cue::Water) && self.node(i).feed().is_none());
+        let fertilizer = clause.any(&Cues::of(&[Cue::Fertilizer, Cue::Crops]));
+        if clause.has(Cue::Why) {
+            self.ask(Ask::Why);
+        }
+        if clause.has(Cue::AskGas) {
+            self.ask(Ask::Gas);
+        }
+        if clause.has(Cue::AskDigestate)
+            || fertilizer
+                && clause.any(&Cues::of(&[Cue::How, Cue::HowMuch, Cue::CanI, Cue::What]))
+                && (clause.has(Cue::Fertilizer) || clause.has(Cue::Crops) && !put)
+        {
+            self.ask(Ask::Digestate);
+        } else if clause.has(Cue::StartUp)
+            || clause.any(&Cues::of(&[Cue::How, Cue::What, Cue::HowMuch]))
+                && clause.any(&Cues::of(&[Cue::Start, Cue::NewTank, Cue::Seed]))
+                && !clause.has(Cue::HowLong)
+        {
+            self.ask(Ask::StartUp);
+        } else if clause.has(Cue::AskWater) || how_much && water.is_some() && feeds.is_empty() {
+            self.ask(Ask::Water);
+        } else if (how_much || clause.has(Cue::HowLong)) && gas && !clause.has(Cue::Ration) {
+            self.ask(Ask::Gas);
+        } else if how_much && water.is_some() && self.water_is_asked(clause, water) {
+            self.ask(Ask::Water);
+        } else if clause.any(&Cues::of(&[Cue::CanI, Cue::Good4])) && !feeds.is_empty() && !how_much {
+            self.may_go_in(&feeds);
+        } else if clause.has(Cue::Ration)
+            || how_much && (put || !feeds.is_empty())
+            || clause.has(Cue::CanI) && put && feeds.is_empty() && water.is_none()
+        {
+            self.ask(Ask::Ration);
+        } else if how_much
+            && !clause.has(Cue::Why)
+            && clause.range().all(|i| !self.node(i).unknown())
+            && clause.to - clause.from <= 4
+        {
+            self.ask(Ask::Ration);
+        }
+        if clause.has(Cue::Status) && self.asks.len() == at {
+            self.ask(Ask::Status);
+        }
+        if self.asks.len() == at && !feeds.is_empty() && self.plain_question(clause) {
+            // "and soil?" after "may sawdust go in?"; "banana peels ok?"
+            let earlier = self.asks.iter().any(|ask| matches!(ask, Ask::CanFeed { .. }));
+            let short = clause.range().filter(|&i| matches!(self.node(i).kind, Kind::Unknown)).count() == 0
+                && clause.range().all(|i| self.node(i).quantity().is_none_or(|q| q.implied));
+            if earlier || short {
+                self.may_go_in(&feeds);
+            }
+        }
+        // Amounts inside a question are no facts; what is so may still be told by a "why".
+        let amounts: Vec<usize> = clause
+            .range()
+            .filter(|&i| {
+                let node = self.node(i);
+                node.feed().is_some()
+                    || node.number().is_some()
+                    || node
+                        .quantity()
+                        .is_some_and(|q| q.unit.is_some() && !matches!(q.unit, Some(super::notions::UnitWord::Time(_))))
+                    || self.asks.len() > at && node.has(Cue::Water)
+            })
+            .collect();
+        let keep_amounts = self.asks.len() == at && !self.plain_question(clause);
+        if !keep_amounts && !clause.any(&Cues::of(&[Cue::Why])) {
+            self.use_up(amounts);
+        }
+    }
+
+    fn plain_question(&self, clause: &Clause) -> bool {
+        clause.asks
+    }
+
+    /// "how much water with 3 kg peels": the water is asked for, not the peels.
+    fn water_is_asked(&self, clause: &Clause, water: Option<usize>) -> bool {
+        let Some(water) = water else { return false };
+        clause.range().find(|&i| self.has(i, Cue::HowMuch)).is_some_and(|how| how.abs_diff(water) <= 2)
+    }
+
+    fn may_go_in(&mut self, feeds: &[usize]) {
+        let named: Vec<_> = feeds.iter().filter_map(|&at| self.node(at).feed().map(|feed| (at, feed))).collect();
+        for (_, feed) in named {
+            self.ask(Ask::CanFeed { feed });
+        }
+    }
+}

@@ -1,0 +1,239 @@
+//! Clauses: a row parted where people pause, with what holds for each part: its day, whether it asks, plans or is a habit.
+//!
+//! Takes a row whose numbers, times and foods are joined; gives clauses. A day word covers its clause and the clauses
+//! after it until another day word or a change to the present tense.
+
+use super::nodes::{Kind, Row, When};
+use super::notions::{Cue, Cues};
+use super::tokens::Mark;
+
+/// No clause is longer, so that rules that compare words within a clause stay linear in the text.
+const LONGEST: usize = 60;
+
+#[derive(Debug, Clone, Default)]
+pub struct Clause {
+    pub from: usize,
+    pub to: usize,
+    pub sentence: usize,
+    pub cues: Cues,
+    /// Ends in a question mark, or asks by its words.
+    pub asks: bool,
+    /// Speaks of what will or may be.
+    pub plan: bool,
+    pub habit: bool,
+    /// Days named in it: (node, offset).
+    pub days: Vec<(usize, i32)>,
+    /// A day that an earlier clause lends.
+    pub lent: Option<i32>,
+    pub past: bool,
+    pub present: bool,
+    /// Where its first number, feed or sign stands.
+    first_said: usize,
+}
+
+impl Clause {
+    pub fn has(&self, cue: Cue) -> bool {
+        self.cues.has(cue)
+    }
+    pub fn any(&self, cues: &Cues) -> bool {
+        self.cues.any(cues)
+    }
+    pub fn range(&self) -> std::ops::Range<usize> {
+        self.from..self.to
+    }
+
+    /// The day of what stands at node `at`.
+    pub fn day(&self, at: usize) -> i32 {
+        match self.days.as_slice() {
+            [] => self.lent.unwrap_or(0),
+            [(_, day)] => *day,
+            days => {
+                let leading = days[0].0 <= self.first_said;
+                let found = if leading {
+                    days.iter().rev().find(|(node, _)| *node < at)
+                } else {
+                    days.iter().find(|(node, _)| *node > at)
+                };
+                found.or(if leading { days.first() } else { days.last() }).map_or(0, |&(_, day)| day)
+            }
+        }
+    }
+}
+
+pub const ASKING: Cues = Cues::of(&[
+    Cue::HowMuch,
+    Cue::HowLong,
+    Cue::How,
+    Cue::What,
+    Cue::Why,
+    Cue::CanI,
+    Cue::Status,
+    Cue::Ration,
+    Cue::AskGas,
+    Cue::AskWater,
+    Cue::StartUp,
+    Cue::AskDigestate,
+    Cue::Good4,
+]);
+
+/// Makes marks into what they stand for, and drops those that part nothing.
+pub fn tidy(row: &mut Row) {
+    let mut kept = Vec::with_capacity(row.nodes.len());
+    for at in 0..row.nodes.len() {
+        let mut node = row.nodes[at];
+        let glued = node.glued && row.nodes.get(at + 1).is_some_and(|next| next.glued);
+        let cue = match node.mark() {
+            Some(Mark::Colon | Mark::Equals) => Cue::Is,
+            Some(Mark::Plus | Mark::Slash) => Cue::And,
+            Some(Mark::Dash) if glued => continue,
+            Some(Mark::Dash) => {
+                node.kind = Kind::Mark(Mark::Comma);
+                kept.push(node);
+                continue;
+            }
+            // "temp. 27", "approx. 5 kg": the point of an abbreviation.
+            Some(Mark::Stop)
+                if node.glued
+                    && row.nodes.get(at + 1).is_some_and(|next| next.number().is_some())
+                    && kept.last().is_some_and(|last: &super::nodes::Node| last.any(&SHORTENED)) =>
+            {
+                continue;
+            }
+            _ => {
+                kept.push(node);
+                continue;
+            }
+        };
+        let colon = node.mark() == Some(Mark::Colon);
+        node.kind = Kind::Phrase;
+        node.meaning.cues.insert(cue);
+        if colon {
+            // Binds like "is", but speaks of no tense.
+            node.meaning.cues = Cues::of(&[Cue::Colon]);
+        }
+        kept.push(node);
+    }
+    row.nodes = kept;
+}
+
+const SHORTENED: Cues = Cues::of(&[Cue::Temp, Cue::TempLetter, Cue::Gauge, Cue::Ph, Cue::About, Cue::NumberSign]);
+
+pub fn part(row: &Row) -> Vec<Clause> {
+    let mut clauses: Vec<Clause> = Vec::new();
+    let mut sentence = 0;
+    let mut from = 0;
+    let mut close = |from: usize, to: usize, sentence: usize, question: bool| {
+        if from < to {
+            clauses.push(clause(row, from, to, sentence, question));
+        } else if question && let Some(last) = clauses.last_mut() {
+            last.asks = true;
+        }
+    };
+    for (at, node) in row.nodes.iter().enumerate() {
+        match node.mark() {
+            Some(Mark::Comma) => {
+                close(from, at, sentence, false);
+                from = at + 1;
+            }
+            Some(mark @ (Mark::Stop | Mark::Question)) => {
+                close(from, at, sentence, mark == Mark::Question);
+                from = at + 1;
+                sentence += 1;
+            }
+            _ if node.kind == Kind::Phrase && node.has(Cue::But) => {
+                close(from, at, sentence, false);
+                from = at + 1;
+            }
+            _ if at - from >= LONGEST => {
+                close(from, at, sentence, false);
+                from = at;
+            }
+            _ => {}
+        }
+    }
+    close(from, row.nodes.len(), sentence, false);
+    lend_days(row, &mut clauses);
+    spread_plans(row, &mut clauses);
+    clauses
+}
+
+fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) -> Clause {
+    let mut made = Clause { from, to, sentence, asks: question, first_said: to, ..Clause::default() };
+    for (at, node) in row.nodes.iter().enumerate().take(to).skip(from) {
+        if matches!(node.kind, Kind::Phrase | Kind::Quantity(_)) {
+            made.cues.join(&node.meaning.cues);
+        }
+        let says = node.number().is_some()
+            || node.quantity().is_some()
+            || node.feed().is_some()
+            || node.meaning.sign.is_some();
+        if says && made.first_said == to {
+            made.first_said = at;
+        }
+    }
+    made.habit = made.has(Cue::Habit);
+    made.past = made.has(Cue::Was);
+    made.present = made.has(Cue::Is) && !made.past || made.has(Cue::Now);
+    made.asks |= made.any(&ASKING);
+    made.plan = made.any(&Cues::of(&[Cue::Will, Cue::PutPlan])) && !made.asks
+        || made.has(Cue::If)
+        || made.has(Cue::Hypothetical);
+    for at in from..to {
+        match row.nodes[at].when() {
+            Some(When::Day(day)) => made.days.push((at, day)),
+            Some(When::LastNight) => made
+                .days
+                .push((at, if made.any(&Cues::of(&[Cue::Put, Cue::PutNot, Cue::Cook])) || made.past { -1 } else { 0 })),
+            Some(When::Ahead) => made.plan = true,
+            Some(When::EitherWay(days)) => {
+                if made.plan {
+                } else if made.past || made.any(&Cues::of(&[Cue::Put, Cue::Cook, Cue::Fell, Cue::Remove, Cue::PutNot]))
+                {
+                    made.days.push((at, -days));
+                }
+            }
+            Some(When::Ago(days)) if !made.has(Cue::Start) => made.days.push((at, -days)),
+            _ => {}
+        }
+    }
+    made
+}
+
+fn lend_days(row: &Row, clauses: &mut [Clause]) {
+    let mut lent = None;
+    for at in 0..clauses.len() {
+        let clause = &mut clauses[at];
+        if let Some(&(_, day)) = clause.days.last() {
+            lent = Some(day);
+        } else if clause.present
+            || row.nodes[clause.range()].iter().any(|node| matches!(node.when(), Some(When::Since(_) | When::Span(_))))
+        {
+            lent = None;
+        }
+        clause.lent = lent;
+    }
+}
+
+/// A plan goes on over commas until something done or now is said.
+fn spread_plans(row: &Row, clauses: &mut [Clause]) {
+    for at in 1..clauses.len() {
+        let (before, here) = (clauses[at - 1].clone(), &clauses[at]);
+        let own = !here.days.is_empty()
+            || here.present
+            || here.any(&Cues::of(&[
+                Cue::Put,
+                Cue::PutNot,
+                Cue::Cook,
+                Cue::Gas,
+                Cue::Flame,
+                Cue::Smell,
+                Cue::PeopleAre,
+                Cue::LiveIn,
+            ]));
+        let bare =
+            row.nodes[here.range()].iter().all(|node| node.meaning.sign.is_none() && node.meaning.control.is_none());
+        if before.plan && before.sentence == here.sentence && !own && bare && !here.asks {
+            clauses[at].plan = true;
+        }
+    }
+}

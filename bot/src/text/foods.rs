@@ -1,0 +1,264 @@
+//! Foods: parts and wholes made one feed: "peel of banana", "goat droppings", "leftover rice", "rice water".
+//!
+//! Takes a row of nodes; gives it with each such pair as the one node of the feed it names.
+
+use super::nodes::{Kind, Node, Row};
+use super::notions::Cue;
+use super::wordlist::Side;
+use bellyful_core::feeds::Feed;
+
+pub fn join(row: &mut Row) {
+    let mut at = 0;
+    while at < row.nodes.len() {
+        if !(peel(row, at) || dung(row, at) || starch_water(row, at) || soapy(row, at) || leftover(row, at)) {
+            at += 1;
+        }
+    }
+}
+
+/// Whether people count this one by one, so that a bare number means pieces.
+pub fn counted(feed: Feed) -> bool {
+    use Feed::*;
+    matches!(
+        feed,
+        Flatbread
+            | Bread
+            | Potato
+            | Cassava
+            | SweetPotato
+            | Yam
+            | Plantain
+            | PlantainPeel
+            | Maize
+            | Banana
+            | BananaPeel
+            | Mango
+            | Papaya
+            | Pineapple
+            | CitrusPeel
+            | MelonRind
+            | Avocado
+            | Apple
+            | FruitWaste
+            | Tomato
+            | Onion
+            | Cabbage
+            | Carrot
+            | Pumpkin
+            | Egg
+            | Fish
+            | Eggshell
+            | Bone
+            | PotatoPeel
+            | CassavaPeel
+    )
+}
+
+/// The feed that the peel of `node` is.
+fn peel_of(node: &Node) -> Option<Feed> {
+    use Feed::*;
+    if node.has(Cue::Citrus) {
+        return Some(CitrusPeel);
+    }
+    if node.has(Cue::Melon) {
+        return Some(MelonRind);
+    }
+    Some(match node.feed()? {
+        Banana => BananaPeel,
+        Plantain => PlantainPeel,
+        Potato => PotatoPeel,
+        Cassava => CassavaPeel,
+        Egg => Eggshell,
+        Mango | Papaya | Pineapple | Avocado | Apple | FruitWaste => FruitWaste,
+        Yam | SweetPotato | Tomato | Onion | Cabbage | LeafyGreens | Carrot | Pumpkin | VegetableWaste | Beans
+        | Maize => VegetableWaste,
+        _ => return None,
+    })
+}
+
+fn is_of(row: &Row, at: usize) -> bool {
+    row.nodes.get(at).is_some_and(|node| node.kind == Kind::Phrase && node.has(Cue::Of) && node.feed().is_none())
+}
+
+fn skippable(row: &Row, at: usize) -> bool {
+    row.nodes.get(at).is_some_and(|node| {
+        (is_of(row, at) || node.has(Cue::Modifier) && node.feed().is_none() && node.kind == Kind::Phrase)
+            || node.number().is_some_and(|n| n.weak)
+    })
+}
+
+/// The node after `at`, past "of" and adjectives, and whether "of" was there.
+fn after(row: &Row, at: usize) -> (usize, bool) {
+    let mut next = at + 1;
+    let mut of = false;
+    while next < at + 4 && skippable(row, next) {
+        of |= is_of(row, next);
+        next += 1;
+    }
+    (next, of)
+}
+
+fn set(row: &mut Row, from: usize, to: usize, feed: Feed) {
+    let mut node = row.nodes[from];
+    node.meaning = super::notions::Meaning { feed: Some(feed), ..Default::default() };
+    node.kind = Kind::Phrase;
+    node.to = row.nodes[to].to.max(node.to);
+    row.nodes[from] = node;
+    row.nodes.drain(from + 1..=to);
+}
+
+fn peel(row: &mut Row, at: usize) -> bool {
+    let is_peel = |node: &Node| node.kind == Kind::Phrase && node.has(Cue::Peel);
+    let (next, of) = after(row, at);
+    let side = row.lexicon.habits.part;
+    if is_peel(&row.nodes[at]) {
+        // "peel of banana (and plantain)"
+        if (of || side == Side::Before || side == Side::Either)
+            && let Some(feed) = row.nodes.get(next).and_then(peel_of)
+        {
+            let (second, _) = after(row, next + 1);
+            let joined = row.nodes.get(next + 1).is_some_and(|node| node.has(Cue::And) && node.kind == Kind::Phrase);
+            set(row, at, next, feed);
+            let second = second - (next - at);
+            if joined
+                && side != Side::After
+                && let Some(more) = row.nodes.get(second).filter(|_| second <= at + 3).and_then(peel_of)
+                && row.nodes.get(second).is_some_and(|node| node.from == row.nodes[at + 1].to || is_of(row, second - 1))
+            {
+                row.nodes[second].meaning = super::notions::Meaning { feed: Some(more), ..Default::default() };
+            }
+            return true;
+        }
+        return false;
+    }
+    // "banana peel", "kele ke chilke"
+    if let Some(feed) = peel_of(&row.nodes[at])
+        && row.nodes.get(next).is_some_and(is_peel)
+        && (of || next == at + 1 || side != Side::Before)
+    {
+        // "mango and banana peels"
+        if side != Side::Before && at >= 2 && row.nodes[at - 1].has(Cue::And) {
+            if let Some(first) = peel_of(&row.nodes[at - 2]) {
+                row.nodes[at - 2].meaning = super::notions::Meaning { feed: Some(first), ..Default::default() };
+            }
+        }
+        set(row, at, next, feed);
+        return true;
+    }
+    false
+}
+
+fn dung(row: &mut Row, at: usize) -> bool {
+    fn beast(node: &Node) -> Option<Feed> {
+        [
+            (Cue::Pig, Feed::PigManure),
+            (Cue::Chicken, Feed::ChickenManure),
+            (Cue::Goat, Feed::GoatManure),
+            (Cue::Horse, Feed::HorseManure),
+            (Cue::Human, Feed::HumanWaste),
+            (Cue::Cow, Feed::CattleManure),
+        ]
+        .into_iter()
+        .find(|&(cue, _)| node.kind == Kind::Phrase && node.has(cue))
+        .map(|(_, feed)| feed)
+    }
+    let (next, _) = after(row, at);
+    let (Some(second), first) = (row.nodes.get(next), &row.nodes[at]) else { return false };
+    let feed = if first.has(Cue::Dung) {
+        beast(second)
+    } else if second.has(Cue::Dung) {
+        beast(first)
+    } else {
+        None
+    };
+    let Some(feed) = feed else { return false };
+    set(row, at, next, feed);
+    true
+}
+
+/// "rice water", "agua de hervir fideos", "chawal ka pani".
+fn starch_water(row: &mut Row, at: usize) -> bool {
+    let starchy = |node: &Node| {
+        matches!(
+            node.feed(),
+            Some(
+                Feed::CookedRice
+                    | Feed::Pasta
+                    | Feed::Potato
+                    | Feed::Beans
+                    | Feed::Lentils
+                    | Feed::Maize
+                    | Feed::Cassava
+                    | Feed::Plantain
+            )
+        )
+    };
+    let water = |node: &Node| node.kind == Kind::Phrase && node.has(Cue::Water);
+    let boil = |node: &Node| node.kind == Kind::Phrase && node.has(Cue::Boil);
+    if water(&row.nodes[at]) {
+        let (mut next, mut linked) = after(row, at);
+        while row.nodes.get(next).is_some_and(boil) {
+            linked = true;
+            next = after(row, next).0;
+        }
+        if linked && row.lexicon.habits.part != Side::After && row.nodes.get(next).is_some_and(starchy) {
+            set(row, at, next, Feed::StarchWater);
+            return true;
+        }
+        return false;
+    }
+    if starchy(&row.nodes[at]) || boil(&row.nodes[at]) {
+        let (mut next, mut of) = after(row, at);
+        while row.nodes.get(next).is_some_and(|node| boil(node) || starchy(node) && boil(&row.nodes[at])) {
+            of = true;
+            next = after(row, next).0;
+        }
+        let named = (at..next).any(|i| starchy(&row.nodes[i]));
+        if named
+            && row.nodes.get(next).is_some_and(water)
+            && (of && row.lexicon.habits.part != Side::Before
+                || next == at + 1 && row.lexicon.habits.part == Side::After)
+        {
+            set(row, at, next, Feed::StarchWater);
+            return true;
+        }
+    }
+    false
+}
+
+/// "water with soap" is soap.
+fn soapy(row: &mut Row, at: usize) -> bool {
+    if !row.nodes[at].has(Cue::Water) || row.nodes[at].kind != Kind::Phrase {
+        return false;
+    }
+    let next = at + 1;
+    let linked = row.nodes.get(next).is_some_and(|node| node.has(Cue::With) || node.has(Cue::Of));
+    let found = linked && row.nodes.get(next + 1).is_some_and(|node| node.feed() == Some(Feed::Soap));
+    if found {
+        set(row, at, next + 1, Feed::Soap);
+    }
+    found
+}
+
+/// "leftover rice", "rice leftovers" is rice.
+fn leftover(row: &mut Row, at: usize) -> bool {
+    let general = |node: &Node| node.kind == Kind::Phrase && node.has(Cue::Leftover);
+    let named = |node: &Node| node.feed().is_some() && !general(node);
+    let (next, of) = after(row, at);
+    let Some(second) = row.nodes.get(next) else { return false };
+    let direct = next == at + 1 || of;
+    let feed = if general(&row.nodes[at]) && (named(second) || general(second)) && direct {
+        second.feed().or(row.nodes[at].feed())
+    } else if named(&row.nodes[at]) && general(second) && next == at + 1 {
+        row.nodes[at].feed()
+    } else {
+        None
+    };
+    let Some(feed) = feed else { return false };
+    // What the second noun says besides (a beast, a peel) must stay.
+    let mut meaning = if named(second) { second.meaning } else { row.nodes[at].meaning };
+    meaning.feed = Some(feed);
+    set(row, at, next, feed);
+    row.nodes[at].meaning = meaning;
+    true
+}

@@ -1,0 +1,83 @@
+//! Language: told from the text itself.
+//!
+//! Takes a text and, where known, the language its writer used before; gives the lexicon that explains most of it. A
+//! word that few languages share says more than one that many do.
+
+use super::lexicon::{Lexicon, Lexicons};
+use super::tokens::{TokenKind, Tokens};
+
+/// Words looked at; a longer text says no more.
+const ENOUGH: usize = 60;
+
+/// How well each language explains the text: (words' worth, share of words known), in the order of the lexicons.
+pub fn scores(lexicons: &Lexicons, text: &str) -> Vec<(f64, f64)> {
+    let all = lexicons.all();
+    let mut worth = vec![0.0; all.len()];
+    let mut known = vec![0_usize; all.len()];
+    let Some(cutter) = all.first() else { return Vec::new() };
+    let tokens = Tokens::new(clip(text), cutter);
+    let mut words = 0;
+    let mut count = |word: &str| {
+        let mut mask = 0_u64;
+        for (at, lexicon) in all.iter().enumerate().take(64) {
+            if lexicon.is_own(word) {
+                mask |= 1 << at;
+            }
+        }
+        // One letter is a word of any language.
+        let weight = if word.chars().count() < 2 { 0.2 } else { 1.0 } / f64::from(mask.count_ones().max(1));
+        for at in 0..all.len().min(64) {
+            if mask & (1 << at) != 0 {
+                worth[at] += weight;
+                known[at] += 1;
+            }
+        }
+        mask != 0
+    };
+    for token in tokens.list.iter().take(ENOUGH) {
+        let TokenKind::Word(..) = token.kind else { continue };
+        let word = tokens.text(token);
+        words += 1;
+        let typed = &text[token.start as usize..token.end as usize];
+        if !count(word) && typed.contains(['\'', '’']) {
+            for part in typed.split(['\'', '’']) {
+                count(&super::fold::fold(part));
+            }
+        }
+    }
+    worth.iter().zip(&known).map(|(&worth, &known)| (worth, known as f64 / words.max(1) as f64)).collect()
+}
+
+/// The language to read `text` in.
+pub fn choose<'a>(lexicons: &'a Lexicons, text: &str, known: Option<&str>) -> &'a Lexicon {
+    let all = lexicons.all();
+    let scores = scores(lexicons, text);
+    let before = known.and_then(|code| all.iter().position(|lexicon| lexicon.code == code));
+    let best = (0..all.len()).max_by(|&a, &b| {
+        let bias = |at: usize| scores[at].0 + if all[at].code == "en" { 0.01 } else { 0.0 };
+        bias(a).total_cmp(&bias(b)).then(b.cmp(&a))
+    });
+    let plain = before.or_else(|| all.iter().position(|lexicon| lexicon.code == "en")).unwrap_or(0);
+    let chosen = match (before, best) {
+        // Writers mix; only a text that the known language hardly explains is in another.
+        (Some(before), Some(best)) => {
+            let clear = scores[best].0 >= scores[before].0 + 1.5
+                && scores[before].1 < 0.5
+                && scores[best].1 > scores[before].1 + 0.25;
+            let sole = scores[before].0 == 0.0 && scores[best].0 >= 1.0 && scores[best].1 >= 0.99;
+            if clear || sole { best } else { before }
+        }
+        (None, Some(best)) if scores[best].0 > 0.0 => best,
+        _ => plain,
+    };
+    &all[chosen]
+}
+
+/// The first 2,000 bytes: enough to tell a language by.
+fn clip(text: &str) -> &str {
+    let mut end = text.len().min(2000);
+    while !text.is_char_boundary(end) {
+        end -= 1;
+    }
+    &text[..end]
+}

@@ -1,0 +1,290 @@
+//! Lexicons: one language's word list made ready for matching.
+//!
+//! Takes `words.toml` of each language, built in or from a folder; gives the meaning of a run of words, the nearest
+//! listed word of a misspelt one, and the language's habits of order. Never looks at a whole text.
+
+use super::fold::{fold, unstretched};
+use super::fuzzy::Fuzzy;
+use super::notions::{Cue, Meaning};
+use super::wordlist::{Habits, WordList};
+use include_dir::{Dir, include_dir};
+use std::collections::{BTreeMap, HashMap};
+use std::path::Path;
+use std::sync::{Arc, OnceLock};
+
+static BUILT_IN: Dir<'_> = include_dir!("$CARGO_MANIFEST_DIR/lang");
+
+/// A language's words could not be taken in.
+#[derive(Debug, thiserror::Error)]
+pub enum LexiconError {
+    #[error("{path} cannot be read: {source}; give a folder that holds xx/words.toml for each language")]
+    Unreadable { path: String, source: std::io::Error },
+    #[error("{language}/words.toml: {reason}")]
+    Wrong { language: String, reason: String },
+}
+
+/// Every language that can be read. Cheap to clone.
+#[derive(Debug, Clone)]
+pub struct Lexicons {
+    languages: Arc<[Lexicon]>,
+}
+
+impl Lexicons {
+    /// The languages compiled in, made ready once.
+    pub fn built_in() -> Lexicons {
+        static ONCE: OnceLock<Lexicons> = OnceLock::new();
+        ONCE.get_or_init(|| {
+            Lexicons::build(built_in_lists().expect("built-in word lists are tested"))
+                .expect("built-in word lists are tested")
+        })
+        .clone()
+    }
+
+    /// The languages compiled in, with those of `folder` (one folder a language, `words.toml` in each) added; a
+    /// language of the same code is replaced.
+    pub fn with_folder(folder: &Path) -> Result<Lexicons, LexiconError> {
+        let unreadable = |path: &Path| {
+            let path = path.display().to_string();
+            move |source| LexiconError::Unreadable { path, source }
+        };
+        let mut lists = built_in_lists()?;
+        for entry in std::fs::read_dir(folder).map_err(unreadable(folder))? {
+            let path = entry.map_err(unreadable(folder))?.path();
+            let file = path.join("words.toml");
+            let (true, Some(code)) = (file.is_file(), path.file_name().and_then(|name| name.to_str())) else {
+                continue;
+            };
+            let text = std::fs::read_to_string(&file).map_err(unreadable(&file))?;
+            lists.insert(code.to_owned(), WordList::parse(code, &text)?);
+        }
+        Lexicons::build(lists)
+    }
+
+    fn build(lists: BTreeMap<String, WordList>) -> Result<Lexicons, LexiconError> {
+        let languages: Result<Vec<Lexicon>, LexiconError> =
+            lists.values().map(|list| Lexicon::build(list, &lists)).collect();
+        Ok(Lexicons { languages: languages?.into() })
+    }
+
+    pub fn all(&self) -> &[Lexicon] {
+        &self.languages
+    }
+
+    pub fn get(&self, code: &str) -> Option<&Lexicon> {
+        self.languages.iter().find(|language| language.code == code)
+    }
+}
+
+fn built_in_lists() -> Result<BTreeMap<String, WordList>, LexiconError> {
+    let mut lists = BTreeMap::new();
+    for folder in BUILT_IN.dirs() {
+        let code = folder.path().to_string_lossy().into_owned();
+        let Some(file) = folder.get_file(folder.path().join("words.toml")) else { continue };
+        let text = file
+            .contents_utf8()
+            .ok_or_else(|| LexiconError::Wrong { language: code.clone(), reason: "the file is not UTF-8".into() })?;
+        let list = WordList::parse(&code, text)?;
+        lists.insert(code, list);
+    }
+    Ok(lists)
+}
+
+/// A word of the lexicon.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct WordId(u32);
+
+/// One language, ready.
+#[derive(Debug)]
+pub struct Lexicon {
+    pub code: String,
+    pub habits: Habits,
+    /// Codes of languages that words name.
+    pub languages: Vec<String>,
+    words: HashMap<Box<str>, u32>,
+    /// By word: whether it is of this language, not borrowed.
+    own: Vec<bool>,
+    /// (node, word) to node; node 0 is the root.
+    steps: HashMap<u64, u32>,
+    meanings: Vec<Option<Meaning>>,
+    fuzzy: Fuzzy,
+    sounds: HashMap<Box<str>, u32>,
+}
+
+impl Lexicon {
+    fn build(list: &WordList, all: &BTreeMap<String, WordList>) -> Result<Lexicon, LexiconError> {
+        let mut made = Lexicon {
+            code: list.code.clone(),
+            habits: list.habits.clone(),
+            languages: list.languages.clone(),
+            words: HashMap::new(),
+            own: Vec::new(),
+            steps: HashMap::new(),
+            meanings: vec![None],
+            fuzzy: Fuzzy::default(),
+            sounds: HashMap::new(),
+        };
+        // By word: whether it helps to mean anything, so that a misspelling may be read as it.
+        let mut matters = Vec::new();
+        for (phrase, meaning) in &list.phrases {
+            made.add(phrase, meaning, true, &mut matters);
+        }
+        for lender in &list.habits.borrows {
+            let Some(lender) = all.get(lender) else { continue };
+            for (phrase, meaning) in lender.phrases.iter().filter(|(phrase, meaning)| may_be_lent(phrase, meaning)) {
+                if !made.is_own_already(phrase) && !list.habits.not_borrowed.contains(phrase) {
+                    let mut meaning = *meaning;
+                    meaning.language = meaning.language.and_then(|at| {
+                        let code = lender.languages.get(usize::from(at))?;
+                        Some(index_of(&mut made.languages, code))
+                    });
+                    made.add(phrase, &meaning, false, &mut matters);
+                }
+            }
+        }
+        made.fuzzy =
+            Fuzzy::new(made.words.iter().filter(|&(_, &id)| matters[id as usize]).map(|(word, &id)| (id, &**word)));
+        let mut sounds = HashMap::new();
+        let mut words: Vec<(&Box<str>, &u32)> = made.words.iter().collect();
+        words.sort_by_key(|&(_, &id)| id);
+        for (word, &id) in words {
+            if matters[id as usize] && word.chars().count() >= 3 {
+                sounds.entry(made.sound(word).into_boxed_str()).or_insert(id);
+            }
+        }
+        made.sounds = sounds;
+        Ok(made)
+    }
+
+    fn add(&mut self, phrase: &str, meaning: &Meaning, own: bool, matters: &mut Vec<bool>) {
+        let means = !(meaning.cues.has(Cue::Other) || meaning.cues.has(Cue::Chatter));
+        let mut node = 0_u32;
+        for word in phrase.split(' ').filter(|word| !word.is_empty()) {
+            let next = self.own.len() as u32;
+            let id = *self.words.entry(word.into()).or_insert(next);
+            if id == next {
+                self.own.push(own);
+                matters.push(false);
+            }
+            self.own[id as usize] |= own;
+            matters[id as usize] |= means;
+            let fresh = self.meanings.len() as u32;
+            node = *self.steps.entry(step(node, id)).or_insert(fresh);
+            if node == fresh {
+                self.meanings.push(None);
+            }
+        }
+        if node != 0 {
+            self.meanings[node as usize].get_or_insert_default().join(meaning);
+        }
+    }
+
+    /// Whether a lent phrase is said in this language, or a lent word is a word of it.
+    fn is_own_already(&self, phrase: &str) -> bool {
+        let ids: Vec<Option<u32>> =
+            phrase.split(' ').map(|word| self.words.get(word).copied().filter(|&id| self.own[id as usize])).collect();
+        ids.len() == 1 && ids[0].is_some() || {
+            let mut node = Some(0);
+            for id in &ids {
+                node = node.zip(*id).and_then(|(node, id)| self.steps.get(&step(node, id)).copied());
+            }
+            node.is_some_and(|node| self.meanings[node as usize].is_some())
+        }
+    }
+
+    /// The listed word that `folded` is, letter for letter.
+    pub fn exact(&self, folded: &str) -> Option<WordId> {
+        self.words.get(folded).map(|&id| WordId(id))
+    }
+
+    /// Whether `folded` is a word of this very language.
+    pub fn is_own(&self, folded: &str) -> bool {
+        self.words.get(folded).is_some_and(|&id| self.own[id as usize])
+    }
+
+    /// The listed word that `folded` was meant to be: by sound, stretched letters, or a slip.
+    pub fn meant(&self, folded: &str) -> Option<WordId> {
+        if folded.chars().count() < 3 {
+            return None;
+        }
+        for most in [2, 1] {
+            if let Some(id) = unstretched(folded, most).and_then(|word| self.exact(&word)) {
+                return Some(id);
+            }
+        }
+        self.sounds.get(self.sound(folded).as_str()).copied().or_else(|| self.fuzzy.nearest(folded)).map(WordId)
+    }
+
+    /// `folded` with the letters made one that the language's writers mix up.
+    fn sound(&self, folded: &str) -> String {
+        let mut word = folded.to_owned();
+        for (from, to) in &self.habits.sounds {
+            if word.contains(from.as_str()) {
+                word = word.replace(from.as_str(), to);
+            }
+        }
+        word
+    }
+
+    /// The node after `word` at `node`.
+    pub fn step(&self, node: u32, word: WordId) -> Option<u32> {
+        self.steps.get(&step(node, word.0)).copied()
+    }
+
+    /// What the phrase that ends at `node` means.
+    pub fn meaning(&self, node: u32) -> Option<&Meaning> {
+        self.meanings[node as usize].as_ref()
+    }
+
+    /// What a phrase means that is in the list word for word.
+    pub fn look_up(&self, phrase: &str) -> Option<&Meaning> {
+        let mut node = 0;
+        for word in fold(phrase).split_whitespace() {
+            node = self.step(node, self.exact(word)?)?;
+        }
+        self.meaning(node)
+    }
+}
+
+fn step(node: u32, word: u32) -> u64 {
+    u64::from(node) << 32 | u64::from(word)
+}
+
+fn index_of(list: &mut Vec<String>, item: &str) -> u16 {
+    let at = list.iter().position(|have| have == item).unwrap_or_else(|| {
+        list.push(item.to_owned());
+        list.len() - 1
+    });
+    at as u16
+}
+
+/// Joints of a sentence stay at home; names of things travel.
+fn may_be_lent(phrase: &str, meaning: &Meaning) -> bool {
+    use super::notions::Cues;
+    const HOME: Cues = Cues::of(&[
+        Cue::And,
+        Cue::Or,
+        Cue::But,
+        Cue::Of,
+        Cue::In,
+        Cue::With,
+        Cue::To,
+        Cue::Is,
+        Cue::Was,
+        Cue::Only,
+        Cue::About,
+        Cue::My,
+        Cue::Minus,
+        Cue::At,
+        Cue::Times,
+        Cue::TempLetter,
+        Cue::Some,
+        Cue::If,
+        Cue::Again,
+    ]);
+    phrase.len() > 2
+        && !meaning.cues.any(&HOME)
+        && !matches!(meaning.number, Some(super::notions::NumberWord::Article))
+        && !meaning.letter
+        || matches!(meaning.unit, Some(_) if phrase.len() <= 2 && !meaning.letter)
+        || meaning.letter
+}

@@ -1,0 +1,181 @@
+//! What was measured: temperature, pH, pressure.
+
+use super::clauses::Clause;
+use super::nodes::Kind;
+use super::notions::{Cue, Cues, UnitWord};
+use super::reader::Reader;
+use bellyful_core::fact::{Medium, What};
+
+/// Words that may stand between "temperature" and its number.
+const LINKS: usize = 5;
+
+impl Reader<'_> {
+    pub fn measured(&mut self, clause: &Clause) {
+        if clause.plan {
+            return;
+        }
+        for at in clause.range() {
+            if self.free(at, Cue::Ph) {
+                self.ph(clause, at);
+            } else if self.free(at, Cue::Gauge) {
+                self.pressure(clause, at);
+            }
+        }
+        self.temperatures(clause);
+    }
+
+    /// The nearest free number after `at`, else right before it.
+    fn number_near(&self, clause: &Clause, at: usize) -> Option<usize> {
+        let bare = |at: usize| {
+            let node = self.node(at);
+            !node.used
+                && (node.number().is_some_and(|n| !n.weak)
+                    || node.quantity().is_some_and(|q| {
+                        q.number.is_some()
+                            && !q.implied
+                            && matches!(
+                                q.unit,
+                                Some(
+                                    UnitWord::Pressure(_) | UnitWord::Celsius | UnitWord::Fahrenheit | UnitWord::Degree
+                                )
+                            )
+                    }))
+        };
+        let ends = |at: usize| {
+            self.node(at).any(&Cues::of(&[Cue::Ph, Cue::Gauge, Cue::Put, Cue::Water])) || self.node(at).feed().is_some()
+        };
+        let mut found = None;
+        for next in at + 1..clause.to.min(at + 2 + LINKS) {
+            if bare(next) {
+                found = Some(next);
+                break;
+            }
+            if ends(next) || self.node(next).quantity().is_some_and(|q| !q.implied) {
+                break;
+            }
+        }
+        found.or_else(|| at.checked_sub(1).filter(|&before| before >= clause.from && bare(before))).or_else(|| {
+            at.checked_sub(2).filter(|&before| before >= clause.from && bare(before) && self.has(before + 1, Cue::Of))
+        })
+    }
+
+    fn ph(&mut self, clause: &Clause, at: usize) {
+        let Some(number) = self.number_near(clause, at) else { return };
+        let Some(value) = self.node(number).number() else { return };
+        if (0.0..=14.0).contains(&value.value) && !value.doubtful() {
+            if !clause.asks {
+                self.tell(at, Some(clause.day(at)), What::Ph { value: round(value.value, 2) });
+            }
+            self.use_up(at.min(number)..number.max(at) + 1);
+        }
+    }
+
+    fn pressure(&mut self, clause: &Clause, at: usize) {
+        let Some(found) = self.number_near(clause, at) else { return };
+        let cm = match self.node(found).kind {
+            Kind::Quantity(quantity) => match quantity.unit {
+                Some(UnitWord::Pressure(_)) => quantity.in_base(),
+                _ => None,
+            },
+            Kind::Number(number) => Some(number.value),
+            _ => None,
+        };
+        if let Some(cm_water) = cm.filter(|cm| (0.0..=2000.0).contains(cm)) {
+            if !clause.asks {
+                self.tell(at, Some(clause.day(at)), What::Pressure { cm_water: round(cm_water, 3) });
+            }
+            self.use_up(at.min(found)..found.max(at) + 1);
+            // "12 cm of water": the water is the gauge's.
+            let mut next = found + 1;
+            while next < clause.to.min(found + 3) && (self.has(next, Cue::Of) || self.has(next, Cue::Water)) {
+                if self.has(next, Cue::Water) {
+                    self.use_up(found..next + 1);
+                }
+                next += 1;
+            }
+        }
+    }
+
+    fn temperatures(&mut self, clause: &Clause) {
+        for at in clause.range() {
+            let node = self.node(at);
+            if node.used || clause.asks {
+                continue;
+            }
+            let (value, fahrenheit, sure) = match node.kind {
+                Kind::Quantity(quantity) if !quantity.implied => match (quantity.unit, quantity.amount()) {
+                    (Some(UnitWord::Celsius), Some(value)) => (value, Some(false), true),
+                    (Some(UnitWord::Fahrenheit), Some(value)) => (value, Some(true), true),
+                    (Some(UnitWord::Degree), Some(value)) => (value, None, true),
+                    _ => continue,
+                },
+                Kind::Number(number) if !number.weak && !number.doubtful() => (number.value, None, false),
+                _ => continue,
+            };
+            let (temp, medium) = self.thermometer(clause, at);
+            if !sure && !temp || !(-30.0..=212.0).contains(&value) {
+                continue;
+            }
+            // What is counted or weighed is no temperature.
+            let next = at + 1;
+            if !sure
+                && next < clause.to
+                && (self.node(next).feed().is_some()
+                    || self.has(next, Cue::People)
+                    || self.node(next).meaning.unit.is_some())
+            {
+                continue;
+            }
+            let mut last = at;
+            let mut fahrenheit = fahrenheit;
+            if fahrenheit.is_none()
+                && self
+                    .row
+                    .nodes
+                    .get(next)
+                    .is_some_and(|n| matches!(n.meaning.unit, Some(UnitWord::Celsius | UnitWord::Fahrenheit)))
+            {
+                fahrenheit = Some(matches!(self.node(next).meaning.unit, Some(UnitWord::Fahrenheit)));
+                last = next;
+            }
+            let celsius = if fahrenheit.unwrap_or(value > 45.0) { (value - 32.0) / 1.8 } else { value };
+            self.tell(at, Some(clause.day(at)), What::Temperature { celsius: round(celsius, 1), of: medium });
+            self.use_up(at..=last);
+            let words: Vec<usize> = clause
+                .range()
+                .filter(|&i| i.abs_diff(at) <= LINKS && self.node(i).any(&Cues::of(&[Cue::Temp, Cue::TempLetter])))
+                .collect();
+            self.use_up(words);
+        }
+    }
+
+    /// Whether the number at `at` is a thermometer's, and of what.
+    fn thermometer(&self, clause: &Clause, at: usize) -> (bool, Medium) {
+        const THERMO: Cues = Cues::of(&[Cue::Temp, Cue::TempLetter]);
+        let within = |cues: &Cues, reach: usize| {
+            let from = at.saturating_sub(reach).max(clause.from);
+            let to = (at + reach + 1).min(clause.to);
+            // Not across another number.
+            let before = (from..at).rev().take_while(|&i| !self.counted(i)).any(|i| self.node(i).any(cues));
+            let after = (at + 1..to).take_while(|&i| !self.counted(i)).any(|i| self.node(i).any(cues));
+            (before, after)
+        };
+        let (outside_before, outside_after) = within(&Cues::of(&[Cue::Outside]), 6);
+        let (tank_before, _) = within(&Cues::of(&[Cue::Tank, Cue::Slurry]), 4);
+        let (temp_before, temp_after) = within(&THERMO, LINKS);
+        let another = self.facts.iter().any(|(_, told)| matches!(told.what, What::Temperature { .. }));
+        let medium = if outside_before || (outside_after && !tank_before) { Medium::Air } else { Medium::Tank };
+        let carried = another && (outside_before || tank_before || outside_after);
+        (temp_before || temp_after || carried, medium)
+    }
+
+    fn counted(&self, at: usize) -> bool {
+        self.node(at).number().is_some_and(|n| !n.weak)
+            || self.node(at).quantity().is_some_and(|q| !q.implied && q.number.is_some())
+    }
+}
+
+pub fn round(value: f64, places: i32) -> f64 {
+    let by = 10_f64.powi(places);
+    (value * by).round() / by
+}

@@ -1,0 +1,222 @@
+//! Mends: corrections of what an earlier text told, and of a number within one text.
+
+use super::foods::counted;
+use super::measured::round;
+use super::nodes::{Kind, Quantity};
+use super::notions::{Cue, Cues, UnitWord};
+use super::reader::Reader;
+use super::reading::{About, Control};
+use super::wordlist::Contrast;
+use bellyful_core::fact::{Measure, Unit, What};
+
+const SLIPS: Cues = Cues::of(&[Cue::Meant, Cue::Sorry]);
+
+/// What a contrast is about, so that like is matched with like.
+#[derive(Debug, Clone, Copy, PartialEq)]
+enum Matter {
+    Amount,
+    Feed,
+}
+
+impl Reader<'_> {
+    /// Whether the text mends an earlier one: "no, 3 not 5", "I meant cups". In-text mendings are made on the way.
+    pub fn mends(&mut self) -> bool {
+        self.mend_within();
+        let Some(first) = (0..self.row.nodes.len()).find(|&at| !self.chatter(at)) else { return false };
+        let leading_no = self.is_no(first) && self.no_stands_alone(first);
+        let slip = self.anywhere(&Cues::of(&[Cue::Meant]));
+        let contrast = self.contrast().is_some();
+        if !(leading_no || slip || contrast) {
+            return false;
+        }
+        // Something else than an amount or a feed is mended by stating it.
+        let any = (0..self.row.nodes.len()).any(|at| self.mendable(at));
+        any && !self.states_other()
+    }
+
+    fn chatter(&self, at: usize) -> bool {
+        let node = self.node(at);
+        matches!(node.kind, Kind::Mark(_)) || node.kind == Kind::Phrase && node.has(Cue::Chatter) && !node.any(&SLIPS)
+    }
+
+    fn is_no(&self, at: usize) -> bool {
+        let node = self.node(at);
+        node.kind == Kind::Phrase
+            && (node.has(Cue::No)
+                || node.meaning.control.is_some_and(|c| super::notions::CONTROLS[usize::from(c)].1 == Control::No))
+    }
+
+    /// "no, 3": and not "no water" or "no gas".
+    fn no_stands_alone(&self, at: usize) -> bool {
+        let Some(next) = self.row.nodes.get(at + 1) else { return false };
+        match next.kind {
+            Kind::Mark(_) | Kind::Number(_) => true,
+            Kind::Quantity(q) => {
+                !q.implied && q.unit.is_some() && q.number.is_some_and(|n| !n.fraction || q.unit.is_some())
+            }
+            Kind::Phrase => {
+                next.any(&Cues::of(&[Cue::Is, Cue::Was, Cue::Meant, Cue::Sorry, Cue::No])) || self.is_no(at + 1)
+            }
+            _ => false,
+        }
+    }
+
+    fn mendable(&self, at: usize) -> bool {
+        let node = self.node(at);
+        !node.used
+            && (node.number().is_some_and(|n| !n.weak)
+                || node.feed().is_some()
+                || node.quantity().is_some_and(|q| !matches!(q.unit, Some(UnitWord::Time(_) | UnitWord::Days(_)))))
+    }
+
+    /// The text states something that is not an amount of feed: minutes, temperature, flame.
+    fn states_other(&self) -> bool {
+        (0..self.row.nodes.len()).any(|at| {
+            let node = self.node(at);
+            node.quantity().is_some_and(|q| {
+                matches!(
+                    q.unit,
+                    Some(
+                        UnitWord::Time(_)
+                            | UnitWord::Celsius
+                            | UnitWord::Fahrenheit
+                            | UnitWord::Degree
+                            | UnitWord::Pressure(_)
+                    )
+                )
+            }) || node.kind == Kind::Phrase
+                && node.any(&Cues::of(&[
+                    Cue::Temp,
+                    Cue::Ph,
+                    Cue::Gauge,
+                    Cue::Flame,
+                    Cue::PeopleAre,
+                    Cue::People,
+                    Cue::LiveIn,
+                ]))
+        }) && !self.anywhere(&Cues::of(&[Cue::Put]))
+            || self.anywhere(&Cues::of(&[Cue::Temp, Cue::Ph, Cue::Gauge]))
+    }
+
+    /// Where a "not" parts two values of one kind: (node of the not).
+    fn contrast(&self) -> Option<usize> {
+        let matter = |at: usize| {
+            let node = self.node(at);
+            if node.feed().is_some() {
+                Some(Matter::Feed)
+            } else if node.number().is_some_and(|n| !n.weak)
+                || node.quantity().is_some_and(|q| {
+                    q.number.is_some() && !matches!(q.unit, Some(UnitWord::Time(_) | UnitWord::Days(_)) | None)
+                })
+            {
+                Some(Matter::Amount)
+            } else {
+                None
+            }
+        };
+        for at in 1..self.row.nodes.len() {
+            let node = self.node(at);
+            if node.kind != Kind::Phrase || !node.has(Cue::Not) {
+                continue;
+            }
+            let after: Vec<Matter> = (at + 1..self.row.nodes.len().min(at + 4)).filter_map(matter).collect();
+            let before: Vec<Matter> = (at.saturating_sub(6)..at).filter_map(matter).collect();
+            let put_after = (at + 1..self.row.nodes.len().min(at + 4))
+                .any(|i| self.has(i, Cue::Put) && self.node(i).kind == Kind::Phrase);
+            let near = (at + 1..self.row.nodes.len().min(at + 3)).any(|i| matter(i).is_some());
+            if near && !put_after && after.first().is_some_and(|first| before.contains(first)) {
+                return Some(at);
+            }
+        }
+        None
+    }
+
+    /// "2 kg rice sorry 3": the number said first is struck, its unit and feed stay.
+    fn mend_within(&mut self) {
+        for slip in 1..self.row.nodes.len() {
+            if self.node(slip).kind != Kind::Phrase || !self.node(slip).any(&SLIPS) {
+                continue;
+            }
+            let earlier = (0..slip).rev().find(|&at| {
+                self.node(at).quantity().is_some_and(|q| q.number.is_some() && !q.implied)
+                    || self.node(at).number().is_some_and(|n| !n.weak)
+            });
+            let later = (slip + 1..self.row.nodes.len().min(slip + 4)).find(|&at| {
+                self.node(at).number().is_some_and(|n| !n.weak)
+                    || self.node(at).quantity().is_some_and(|q| q.number.is_some() && !q.implied)
+            });
+            let (Some(earlier), Some(later)) = (earlier, later) else { continue };
+            if self.has(slip + 1, Cue::Not) {
+                continue;
+            }
+            let mended: Quantity = match (self.node(earlier).quantity(), self.node(later).kind) {
+                (Some(was), Kind::Number(number)) => Quantity { number: Some(number), ..was },
+                (Some(_), Kind::Quantity(now)) if self.row.nodes.get(later + 1).is_none_or(|n| n.feed().is_none()) => {
+                    now
+                }
+                (None, Kind::Quantity(now)) => now,
+                _ => continue,
+            };
+            self.row.nodes[earlier].kind = Kind::Quantity(mended);
+            self.use_up([slip, later]);
+            // The slip is mended here, so that it mends nothing told earlier.
+            self.row.nodes[slip].meaning.cues = Cues::default();
+            for clause in &mut self.clauses {
+                if clause.range().contains(&slip) {
+                    let nodes = &self.row.nodes[clause.from..clause.to];
+                    clause.cues = nodes.iter().fold(Cues::default(), |mut all, node| {
+                        all.join(&node.meaning.cues);
+                        all
+                    });
+                }
+            }
+        }
+    }
+
+    /// Tells the corrected value: what the text keeps, not what it takes back.
+    pub fn corrected(&mut self) {
+        let contrast = self.contrast();
+        let second = self.row.lexicon.habits.contrast == Contrast::Second;
+        let all = 0..self.row.nodes.len();
+        let kept: Vec<usize> = match contrast {
+            Some(not) if second => all.filter(|&at| at > not).collect(),
+            Some(not) => all.filter(|&at| at < not).collect(),
+            None => all.collect(),
+        };
+        let first = kept.iter().copied().find(|&at| self.mendable(at));
+        let (mut amount, mut unit, mut feed, mut doubt) = (None, None, None, None);
+        let said = |reader: &Self, at: usize| (!reader.node(at).used).then(|| reader.node(at).kind);
+        for &at in &kept {
+            match said(self, at) {
+                Some(Kind::Number(number)) if !number.weak && amount.is_none() => {
+                    amount = Some(number.value);
+                    doubt = number.doubtful().then_some(at);
+                }
+                Some(Kind::Quantity(quantity)) if amount.is_none() || unit.is_none() => {
+                    let named = match quantity.unit {
+                        Some(UnitWord::Mass(_)) => Some(Unit::Kg),
+                        Some(UnitWord::Volume(_)) => Some(Unit::L),
+                        Some(UnitWord::Of(measure)) => Some(Unit::Of(measure)),
+                        _ => continue,
+                    };
+                    unit = named;
+                    let own = self.row.nodes[at].meaning.number.is_some();
+                    if !quantity.implied || own {
+                        amount = quantity.in_base().or(amount);
+                    }
+                }
+                Some(Kind::Phrase) if feed.is_none() => feed = self.node(at).feed(),
+                _ => {}
+            }
+        }
+        if unit.is_none() && amount.is_some() && feed.is_some_and(counted) {
+            unit = Some(Unit::Of(Measure::Piece));
+        }
+        if let Some(at) = doubt {
+            self.doubt(About::Amount, at, at + 1);
+        } else if let Some(at) = first {
+            let amount = amount.map(|amount| round(amount, 4));
+            self.tell(at, None, What::Corrected { amount, unit, feed });
+        }
+    }
+}

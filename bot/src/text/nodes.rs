@@ -1,0 +1,313 @@
+//! Nodes: tokens matched against one language's phrases, longest first.
+//!
+//! Takes tokens and a lexicon; gives a row of nodes, each a phrase with its meaning, a number, a mark, or a word that
+//! is not listed. Later stages make nodes richer; none looks at letters again except to quote them.
+
+use super::lexicon::{Lexicon, WordId};
+use super::notions::{Cue, Cues, DayWord, Meaning, NumberWord, UnitWord};
+use super::tokens::{Mark, Token, TokenKind, Tokens};
+use bellyful_core::feeds::Feed;
+
+/// A number, worked out.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Number {
+    pub value: f64,
+    /// What it is if its mark parts decimals, where the language has it part thousands.
+    pub other: Option<f64>,
+    /// Lowest and highest, for "2 or 3".
+    pub range: Option<(f64, f64)>,
+    pub fraction: bool,
+    /// An article: one only where something is counted.
+    pub weak: bool,
+    pub digits: bool,
+    /// Minutes after midnight, when written as a clock ("7:30", "7.30").
+    pub clock: Option<f64>,
+}
+
+impl Number {
+    pub const fn plain(value: f64) -> Number {
+        Number { value, other: None, range: None, fraction: false, weak: false, digits: false, clock: None }
+    }
+    /// "2 or 20": no middle would be meant.
+    pub fn doubtful(&self) -> bool {
+        self.range.is_some_and(|(low, high)| high > 2.0 * low + 1e-9)
+    }
+}
+
+/// A number and its unit.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Quantity {
+    /// `None` when only "some" or "a few" was said.
+    pub number: Option<Number>,
+    pub unit: Option<UnitWord>,
+    /// The number was not said: "bucket of dung".
+    pub implied: bool,
+    /// A measure whose size was said with it, so that `number` is litres.
+    pub sized: Option<bellyful_core::fact::Measure>,
+}
+
+impl Quantity {
+    pub fn amount(&self) -> Option<f64> {
+        self.number.map(|number| number.value)
+    }
+    /// In the unit's base: kg, l, minutes, days, cm of water.
+    pub fn in_base(&self) -> Option<f64> {
+        let by = match self.unit? {
+            UnitWord::Mass(f) | UnitWord::Volume(f) | UnitWord::Time(f) | UnitWord::Days(f) | UnitWord::Pressure(f) => {
+                f
+            }
+            _ => 1.0,
+        };
+        Some(self.amount()? * by)
+    }
+}
+
+/// A time as worked out.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum When {
+    /// Offset from the day of the text, at most 0.
+    Day(i32),
+    LastNight,
+    /// In days to come.
+    Ahead,
+    EitherWay(i32),
+    /// So many days ago.
+    Ago(i32),
+    /// For so many days, up to now.
+    Span(i32),
+    /// Since the day so many days back.
+    Since(i32),
+}
+
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Kind {
+    Phrase,
+    Unknown,
+    Mark(Mark),
+    Number(Number),
+    Quantity(Quantity),
+    When(When),
+}
+
+#[derive(Debug, Clone, Copy)]
+pub struct Node {
+    pub kind: Kind,
+    pub meaning: Meaning,
+    /// Tokens: first, and one past the last.
+    pub from: u32,
+    pub to: u32,
+    /// Whether it touches the node before.
+    pub glued: bool,
+    /// Taken up by a rule.
+    pub used: bool,
+}
+
+impl Node {
+    pub fn has(&self, cue: Cue) -> bool {
+        self.meaning.cues.has(cue)
+    }
+    pub fn any(&self, cues: &Cues) -> bool {
+        self.meaning.cues.any(cues)
+    }
+    pub fn number(&self) -> Option<Number> {
+        if let Kind::Number(number) = self.kind { Some(number) } else { None }
+    }
+    pub fn quantity(&self) -> Option<Quantity> {
+        if let Kind::Quantity(quantity) = self.kind { Some(quantity) } else { None }
+    }
+    pub fn when(&self) -> Option<When> {
+        if let Kind::When(when) = self.kind { Some(when) } else { None }
+    }
+    pub fn mark(&self) -> Option<Mark> {
+        if let Kind::Mark(mark) = self.kind { Some(mark) } else { None }
+    }
+    /// A feed named by this node (numbers and times name none).
+    pub fn feed(&self) -> Option<Feed> {
+        if self.kind == Kind::Phrase { self.meaning.feed } else { None }
+    }
+    pub fn unknown(&self) -> bool {
+        self.kind == Kind::Unknown
+    }
+}
+
+/// A text, cut and matched.
+pub struct Row<'a> {
+    pub text: &'a str,
+    pub lexicon: &'a Lexicon,
+    pub tokens: Tokens,
+    pub nodes: Vec<Node>,
+    /// Words that are of the language, and words in all.
+    pub known: usize,
+    pub words: usize,
+}
+
+impl<'a> Row<'a> {
+    pub fn new(text: &'a str, lexicon: &'a Lexicon) -> Row<'a> {
+        let tokens = Tokens::new(text, lexicon);
+        let mut words = Vec::with_capacity(tokens.list.len());
+        let mut count = 0;
+        for token in &tokens.list {
+            words.push(match token.kind {
+                TokenKind::Word(..) => {
+                    count += 1;
+                    let folded = tokens.text(token);
+                    lexicon.exact(folded).or_else(|| lexicon.meant(folded)).map_or(Found::None, Found::One)
+                }
+                _ => Found::None,
+            });
+        }
+        let known = words.iter().filter(|found| !matches!(found, Found::None)).count();
+        let mut row = Row { text, lexicon, tokens, nodes: Vec::new(), known, words: count };
+        row.match_phrases(&words);
+        row
+    }
+
+    fn match_phrases(&mut self, words: &[Found]) {
+        let mut at = 0;
+        while at < words.len() {
+            let token = self.tokens.list[at];
+            let (kind, meaning, to) = match token.kind {
+                TokenKind::Mark(mark) => (Kind::Mark(mark), Meaning::default(), at + 1),
+                TokenKind::Fraction(value) => (Kind::Phrase, number_meaning(NumberWord::Fraction(value)), at + 1),
+                TokenKind::Digits(..) => (Kind::Phrase, Meaning::default(), at + 1),
+                TokenKind::Word(..) => match self.longest(words, at) {
+                    Some((meaning, to)) => (Kind::Phrase, meaning, to),
+                    None if matches!(words[at], Found::None) && self.split(at) => {
+                        at += 1;
+                        continue;
+                    }
+                    None => {
+                        let known = matches!(words[at], Found::One(_));
+                        let mut meaning = Meaning::default();
+                        if known {
+                            meaning.cues.insert(Cue::Other);
+                        }
+                        (if known { Kind::Phrase } else { Kind::Unknown }, meaning, at + 1)
+                    }
+                },
+            };
+            self.nodes.push(Node { kind, meaning, from: at as u32, to: to as u32, glued: token.glued, used: false });
+            at = to;
+        }
+    }
+
+    /// The longest phrase that starts at token `at`. A hyphen may stand for a space.
+    fn longest(&self, words: &[Found], at: usize) -> Option<(Meaning, usize)> {
+        let mut node = 0;
+        let mut best = None;
+        let mut next = at;
+        while next < words.len() {
+            match words[next] {
+                Found::One(word) => match self.lexicon.step(node, word) {
+                    Some(step) => node = step,
+                    None => break,
+                },
+                Found::None => match self.tokens.list[next].kind {
+                    TokenKind::Mark(Mark::Dash) if next > at && self.tokens.list[next].glued => {
+                        next += 1;
+                        continue;
+                    }
+                    // Digits may stand in a phrase ("km 2"): not listed, so the phrase ends.
+                    _ => break,
+                },
+            }
+            next += 1;
+            if let Some(meaning) = self.lexicon.meaning(node) {
+                best = Some((*meaning, next));
+            }
+        }
+        best
+    }
+
+    /// An unlisted word that is two listed ones written together ("cowdung"): both are pushed.
+    fn split(&mut self, at: usize) -> bool {
+        let token = self.tokens.list[at];
+        let word = self.tokens.text(&token);
+        if word.chars().count() < 6 || word.len() > 40 {
+            return false;
+        }
+        for (cut, _) in word.char_indices().skip(3) {
+            let (head, tail) = word.split_at(cut);
+            if tail.chars().count() < 3 {
+                break;
+            }
+            let pair = [head, tail].map(|part| {
+                self.lexicon.look_up(part).copied().filter(|m| !m.cues.has(Cue::Other) && *m != Meaning::default())
+            });
+            if let [Some(first), Some(second)] = pair {
+                for meaning in [first, second] {
+                    self.nodes.push(Node {
+                        kind: Kind::Phrase,
+                        meaning,
+                        from: at as u32,
+                        to: at as u32 + 1,
+                        glued: false,
+                        used: false,
+                    });
+                }
+                self.known += 1;
+                return true;
+            }
+        }
+        false
+    }
+
+    /// The digits of a node that is a number written in figures.
+    pub fn figures(&self, node: &Node) -> Option<&str> {
+        let token = &self.tokens.list[node.from as usize];
+        (node.to == node.from + 1 && matches!(token.kind, TokenKind::Digits(..))).then(|| self.tokens.text(token))
+    }
+
+    /// The text of nodes `from..to` as written.
+    pub fn said(&self, from: usize, to: usize) -> String {
+        let (Some(first), Some(last)) = (self.nodes.get(from), to.checked_sub(1).and_then(|last| self.nodes.get(last)))
+        else {
+            return String::new();
+        };
+        self.said_tokens(first.from as usize, last.to as usize)
+    }
+
+    pub fn said_tokens(&self, from: usize, to: usize) -> String {
+        let list: &[Token] = &self.tokens.list;
+        match (list.get(from), to.checked_sub(1).and_then(|last| list.get(last))) {
+            (Some(first), Some(last)) if first.start <= last.end => {
+                self.text[first.start as usize..last.end as usize].trim().to_owned()
+            }
+            _ => String::new(),
+        }
+    }
+
+    /// Whether the word of `node` is written with a capital, or in a script that has none.
+    pub fn capital(&self, node: &Node) -> bool {
+        let token = &self.tokens.list[node.from as usize];
+        self.text[token.start as usize..]
+            .chars()
+            .next()
+            .is_some_and(|c| c.is_uppercase() || (c as u32 > 0x24f && !c.is_lowercase()))
+    }
+}
+
+#[derive(Debug, Clone, Copy)]
+enum Found {
+    None,
+    One(WordId),
+}
+
+fn number_meaning(number: NumberWord) -> Meaning {
+    Meaning { number: Some(number), ..Meaning::default() }
+}
+
+/// Days a day word is from the day of the text, on a day of the week (Monday 0).
+pub fn day_offset(word: DayWord, weekday: u8) -> When {
+    match word {
+        DayWord::Offset(days) if days > 0 => When::Ahead,
+        DayWord::Offset(days) => When::Day(days),
+        DayWord::Weekday(day) => {
+            let back = (7 + i32::from(weekday) - i32::from(day)) % 7;
+            When::Day(if back == 0 { -7 } else { -back })
+        }
+        DayWord::EitherWay(days) => When::EitherWay(days),
+        DayWord::LastNight => When::LastNight,
+        DayWord::Month(_) => When::Day(0),
+    }
+}

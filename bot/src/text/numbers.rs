@@ -1,0 +1,321 @@
+//! Numbers: figures and number words made values.
+//!
+//! Takes a row of nodes; gives it with every number as one node: "1½", "two and a half", "2-3", "2x3", "1,50,000",
+//! "veintiséis", "sadhe teen". Which mark parts decimals is the language's; what could be either is kept as both.
+
+use super::nodes::{Kind, Node, Number, Row};
+use super::notions::{Cue, NumberWord};
+use super::tokens::Mark;
+use super::wordlist::Side;
+
+pub fn join(row: &mut Row) {
+    let mut out: Vec<Node> = Vec::with_capacity(row.nodes.len());
+    let mut at = 0;
+    while at < row.nodes.len() {
+        match number_at(row, at) {
+            Some((number, next)) => {
+                let (number, next) = extended(row, number, next);
+                let mut node = row.nodes[at];
+                if number.weak || next > at + 1 {
+                    // An article may mean more ("a" as a preposition): the number wins only beside a unit, later.
+                } else if node.meaning.unit.is_some() || node.meaning.feed.is_some() {
+                    node.meaning.number = None;
+                }
+                node.kind = Kind::Number(number);
+                node.to = row.nodes[next - 1].to;
+                out.push(node);
+                at = next;
+            }
+            None => {
+                out.push(row.nodes[at]);
+                at += 1;
+            }
+        }
+    }
+    row.nodes = out;
+}
+
+/// The number that starts at `at`, without "and a half" or a range.
+fn number_at(row: &Row, at: usize) -> Option<(Number, usize)> {
+    let nodes = &row.nodes;
+    let node = nodes.get(at)?;
+    let word = |at: usize| nodes.get(at).and_then(|node| node.meaning.number);
+    if row.figures(node).is_some() {
+        let mut number = figures(row, at)?;
+        let mut next = at + 1;
+        // "4 000"
+        if row.lexicon.habits.thousands_space && number.value < 1000.0 && number.value >= 1.0 {
+            while let Some(group) = nodes
+                .get(next)
+                .and_then(|node| row.figures(node))
+                .filter(|group| group.len() == 3 && group.bytes().all(|b| b.is_ascii_digit()))
+            {
+                number.value = number.value * 1000.0 + group.parse::<f64>().ok()?;
+                next += 1;
+            }
+        }
+        // "1/2", and "1 1/2"
+        if let Some((fraction, after)) = slash_fraction(row, at) {
+            return Some((Number { fraction: fraction < 1.0, digits: true, ..Number::plain(fraction) }, after));
+        }
+        if let Some((fraction, after)) = slash_fraction(row, next).filter(|&(fraction, _)| fraction < 1.0) {
+            number.value += fraction;
+            next = after;
+        } else if let Some(NumberWord::Fraction(fraction)) =
+            word(next).filter(|_| nodes[next].meaning.cues.is_empty() && nodes[next].glued)
+        {
+            number.value += fraction;
+            next += 1;
+        }
+        while let Some(NumberWord::Scale(by)) = word(next) {
+            number.value *= by;
+            next += 1;
+        }
+        return Some((number, next));
+    }
+    match word(at)? {
+        NumberWord::Article => {
+            if let Some(NumberWord::Scale(by)) = word(at + 1) {
+                return Some((Number::plain(by), at + 2));
+            }
+            if let Some(NumberWord::Fraction(fraction)) = word(at + 1) {
+                return Some((Number { fraction: true, ..Number::plain(fraction) }, at + 2));
+            }
+            Some((Number { weak: true, ..Number::plain(1.0) }, at + 1))
+        }
+        NumberWord::Fraction(fraction) => {
+            if let Some(NumberWord::Scale(by)) = word(at + 1) {
+                return Some((Number::plain(fraction * by), at + 2));
+            }
+            Some((Number { fraction: true, ..Number::plain(fraction) }, at + 1))
+        }
+        NumberWord::Shift(shift) => {
+            let moved = |number: Number, next| Some((Number::plain(number.value + shift), next));
+            match nodes.get(at + 1) {
+                Some(after)
+                    if row.figures(after).is_some() || matches!(after.meaning.number, Some(NumberWord::Value(_))) =>
+                {
+                    number_at(row, at + 1).and_then(|(number, next)| moved(number, next))
+                }
+                _ if shift > 0.0 && shift < 0.5 => Some((Number::plain(1.0 + shift), at + 1)),
+                _ => None,
+            }
+        }
+        NumberWord::Scale(by) => match (row.lexicon.habits.scale, word(at + 1)) {
+            (Side::Before, Some(NumberWord::Value(times))) if by >= 100.0 && times < by => {
+                Some((Number::plain(by * times), at + 2))
+            }
+            _ => Some((Number::plain(by), at + 1)),
+        },
+        NumberWord::Value(_) => Some(words(row, at)),
+    }
+}
+
+/// Number words: hundreds, tens and ones.
+fn words(row: &Row, at: usize) -> (Number, usize) {
+    let word = |at: usize| row.nodes.get(at).and_then(|node| node.meaning.number);
+    let habits = &row.lexicon.habits;
+    let mut total = 0.0;
+    let mut next = at;
+    while let Some(NumberWord::Value(value)) = word(next) {
+        let fits = next == at
+            || (total % 100.0 == 0.0 && total > 0.0)
+            || (total % 10.0 == 0.0 && total % 100.0 >= 20.0 && value < 20.0)
+            || (habits.tens_and && total % 10.0 == 0.0 && value < 10.0);
+        if !fits || (next > at && value >= 20.0 && total < 100.0) || (next > at && value == 0.0) {
+            break;
+        }
+        total += value;
+        next += 1;
+        if let Some(NumberWord::Scale(by)) = word(next) {
+            total *= by;
+            next += 1;
+        }
+        let and = row.nodes.get(next).is_some_and(|node| node.has(Cue::And));
+        let ones =
+            matches!(word(next + 1), Some(NumberWord::Value(ones)) if ones > 0.0 && (ones < 10.0 || total >= 100.0));
+        let tens =
+            (habits.tens_and && total >= 10.0 && total % 10.0 == 0.0) || (total >= 100.0 && total % 100.0 == 0.0);
+        if and && ones && tens && row.figures(&row.nodes[next + 1]).is_none() {
+            next += 1;
+        } else if let Some(Mark::Dash) = row.nodes.get(next).and_then(Node::mark)
+            && ones
+            && total % 10.0 == 0.0
+            && total >= 20.0
+        {
+            // "twenty-five" is joined by the lists; a dash left over joins too.
+            next += 1;
+        }
+    }
+    (Number::plain(total), next)
+}
+
+/// "and a half", "less a quarter", a range, a product.
+fn extended(row: &Row, mut number: Number, mut next: usize) -> (Number, usize) {
+    let nodes = &row.nodes;
+    if !number.weak
+        && !number.fraction
+        && let Some((fraction, sign, after)) = and_fraction(row, next)
+    {
+        number.value += sign * fraction;
+        number.other = None;
+        next = after;
+    }
+    // "six point five"
+    if nodes.get(next).is_some_and(|node| node.has(Cue::Point))
+        && let Some((tenths, after)) =
+            number_at(row, next + 1).filter(|(tenths, _)| tenths.value < 100.0 && tenths.value.fract() == 0.0)
+    {
+        number.value += tenths.value / if tenths.value < 10.0 { 10.0 } else { 100.0 };
+        return (Number { other: None, clock: None, ..number }, after);
+    }
+    let Some(joint) = nodes.get(next) else { return (number, next) };
+    let times = joint.has(Cue::Times);
+    let ranges = joint.mark() == Some(Mark::Dash) || joint.has(Cue::To) || joint.has(Cue::Or);
+    if (times || ranges)
+        && !number.weak
+        && let Some((second, after)) = number_at(row, next + 1)
+        && !second.weak
+    {
+        let (second, after) = match and_fraction(row, after) {
+            Some((fraction, sign, end)) if !second.fraction => (Number::plain(second.value + sign * fraction), end),
+            _ => (second, after),
+        };
+        if times {
+            return (Number::plain(number.value * second.value), after);
+        }
+        // A half and a whole ("half or one") is a range as well; falling numbers are not.
+        if second.value > number.value {
+            let range = Some((number.value, second.value));
+            return (
+                Number {
+                    range,
+                    digits: number.digits,
+                    clock: number.clock,
+                    ..Number::plain((number.value + second.value) / 2.0)
+                },
+                after,
+            );
+        }
+    }
+    (number, next)
+}
+
+/// "and a half" at `at`: the fraction, its sign, and what follows.
+pub fn and_fraction(row: &Row, at: usize) -> Option<(f64, f64, usize)> {
+    let nodes = &row.nodes;
+    let sign = if nodes.get(at)?.has(Cue::And) {
+        1.0
+    } else if nodes[at].has(Cue::Minus) {
+        -1.0
+    } else {
+        return None;
+    };
+    let mut next = at + 1;
+    if matches!(nodes.get(next)?.meaning.number, Some(NumberWord::Article)) && nodes[next].kind == Kind::Phrase {
+        next += 1;
+    }
+    let node = nodes.get(next)?;
+    match node.kind {
+        Kind::Number(number) if number.fraction => Some((number.value, sign, next + 1)),
+        Kind::Phrase => match node.meaning.number {
+            Some(NumberWord::Fraction(fraction)) => Some((fraction, sign, next + 1)),
+            _ => slash_fraction(row, next)
+                .filter(|&(fraction, _)| fraction < 1.0)
+                .map(|(fraction, after)| (fraction, sign, after)),
+        },
+        _ => None,
+    }
+}
+
+fn slash_fraction(row: &Row, at: usize) -> Option<(f64, usize)> {
+    let nodes = &row.nodes;
+    let part =
+        |at: usize| nodes.get(at).and_then(|node| row.figures(node)).and_then(|figures| figures.parse::<u32>().ok());
+    if nodes.get(at + 1)?.mark() != Some(Mark::Slash) {
+        return None;
+    }
+    let (above, below) = (part(at)?, part(at + 2)?);
+    (below > 0 && below <= 16 && above > 0 && above < 100).then(|| (f64::from(above) / f64::from(below), at + 3))
+}
+
+/// A number in figures, by the language's marks.
+fn figures(row: &Row, at: usize) -> Option<Number> {
+    parse(row.figures(&row.nodes[at])?, row.lexicon.habits.decimal)
+}
+
+/// `None` when the figures are no number a household could mean (too long, or marks in no known order).
+pub fn parse(figures: &str, decimal: char) -> Option<Number> {
+    if figures.len() > 14 {
+        return None;
+    }
+    let clock = clock(figures);
+    if figures.contains(':') {
+        let (hours, minutes) = figures.split_once(':')?;
+        let value = hours.parse::<f64>().ok()? + minutes.parse::<f64>().ok()? / 60.0;
+        return clock.map(|clock| Number { clock: Some(clock), digits: true, ..Number::plain(value) });
+    }
+    let marks: Vec<(usize, char)> = figures.char_indices().filter(|(_, c)| !c.is_ascii_digit()).collect();
+    let bare: String = figures.chars().filter(char::is_ascii_digit).collect();
+    let whole = bare.parse::<f64>().ok()?;
+    let made = |value: f64, other: Option<f64>| Some(Number { other, digits: true, clock, ..Number::plain(value) });
+    let as_decimal = |mark: usize| {
+        let head: String = figures[..mark].chars().filter(char::is_ascii_digit).collect();
+        format!("{head}.{}", &figures[mark + 1..]).parse::<f64>().ok()
+    };
+    match marks.as_slice() {
+        [] => made(whole, None),
+        [(at, mark)] => {
+            let tail = figures.len() - at - 1;
+            if tail == 3 && *at <= 3 && !figures.starts_with('0') {
+                if *mark == decimal {
+                    // "1.500" in English, "2,500" in Spanish: the other custom is as likely where it is common.
+                    return made(as_decimal(*at)?, Some(whole));
+                }
+                return made(whole, as_decimal(*at));
+            }
+            made(as_decimal(*at)?, None)
+        }
+        [heads @ .., (at, last)] => {
+            let same = heads.iter().all(|(_, mark)| mark == last);
+            let tail = figures.len() - at - 1;
+            if same && tail == 3 {
+                made(whole, None)
+            } else if !same && heads.iter().all(|(_, mark)| mark == &heads[0].1) {
+                made(as_decimal(*at)?, None)
+            } else {
+                None
+            }
+        }
+    }
+}
+
+/// "7:30" or "7.30" as minutes after midnight.
+fn clock(figures: &str) -> Option<f64> {
+    let (hours, minutes) = figures.split_once([':', '.']).unwrap_or((figures, "0"));
+    let (hours, minutes) =
+        (hours.parse::<u32>().ok()?, if minutes.len() <= 2 { minutes.parse::<u32>().ok()? } else { 60 });
+    (hours <= 24 && minutes < 60).then(|| f64::from(hours * 60 + minutes))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn marks_part_what_the_language_says_they_part() {
+        let check = |figures: &str, decimal: char, expected: Option<f64>| {
+            assert_eq!(parse(figures, decimal).map(|number| number.value), expected, "{figures} with {decimal}");
+        };
+        check("1.5", ',', Some(1.5));
+        check("1,5", '.', Some(1.5));
+        check("1.000", ',', Some(1000.0));
+        check("1.000", '.', Some(1.0));
+        check("2,500", '.', Some(2500.0));
+        check("1,50,000", '.', Some(150_000.0));
+        check("1.234,5", ',', Some(1234.5));
+        check("0.250", ',', Some(0.25));
+        check("999999999999999999999", '.', None);
+        check("1.2.3", '.', None);
+    }
+}

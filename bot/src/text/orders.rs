@@ -1,0 +1,218 @@
+//! Orders: texts that speak to the bot itself, and whom a field worker speaks for.
+
+use super::nodes::Kind;
+use super::notions::{CONTROLS, Cue, Cues};
+use super::reader::Reader;
+use super::reading::{About, Control, Unsure};
+use super::tokens::Mark;
+
+impl Reader<'_> {
+    /// Whether the whole text, apart from politeness, is an order.
+    pub fn orders(&mut self) -> bool {
+        let mut found: Option<Control> = None;
+        let mut language = None;
+        let mut speaks_of_language = false;
+        let mut other = false;
+        for at in 0..self.row.nodes.len() {
+            let node = self.node(at);
+            match node.kind {
+                Kind::Mark(_) => {}
+                Kind::Phrase => {
+                    if let Some(code) = node.meaning.language {
+                        language = Some(self.row.lexicon.languages[usize::from(code)].clone());
+                    } else if node.has(Cue::LanguageWord) {
+                        speaks_of_language = true;
+                    } else if let Some(control) = node.meaning.control {
+                        let control = CONTROLS[usize::from(control)].1.clone();
+                        match &found {
+                            Some(before) if *before != control => {
+                                // "ok stop": the order outweighs the yes.
+                                if matches!(before, Control::Yes) {
+                                    found = Some(control);
+                                } else if !matches!(control, Control::Yes) {
+                                    other = true;
+                                }
+                            }
+                            _ => found = Some(control),
+                        }
+                    } else if !node.has(Cue::Chatter)
+                        && !node.any(&Cues::of(&[Cue::In, Cue::To, Cue::Of, Cue::My, Cue::Is, Cue::Now, Cue::And]))
+                        && node.meaning.number != Some(super::notions::NumberWord::Article)
+                    {
+                        other = true;
+                    }
+                }
+                Kind::Number(n) if n.weak => {}
+                _ => other = true,
+            }
+        }
+        if other && !(speaks_of_language && language.is_some() && self.row.nodes.len() <= 10 && !self.says_more()) {
+            return false;
+        }
+        match (found, language) {
+            (None | Some(Control::Yes | Control::Language(_)), Some(code)) => {
+                self.control = Some(Control::Language(Some(code)))
+            }
+            (Some(Control::Language(_)), None) => self.control = Some(Control::Language(None)),
+            (Some(control), None) => self.control = Some(control),
+            (None, None) if speaks_of_language && !other => self.control = Some(Control::Language(None)),
+            _ => return false,
+        }
+        true
+    }
+
+    /// Something of the job is said besides.
+    fn says_more(&self) -> bool {
+        self.row.nodes.iter().any(|node| {
+            node.feed().is_some()
+                || node.number().is_some_and(|n| !n.weak)
+                || node.quantity().is_some_and(|q| !q.implied)
+                || node.meaning.sign.is_some()
+        })
+    }
+
+    /// "yes 2 kg": control yes beside what is told.
+    pub fn answers_yes(&mut self) {
+        let first = (0..self.row.nodes.len())
+            .find(|&at| !matches!(self.node(at).kind, Kind::Mark(_)) && !self.node(at).has(Cue::Chatter));
+        let Some(first) = first else { return };
+        let node = self.node(first);
+        let yes = node.kind == Kind::Phrase
+            && !node.has(Cue::Why)
+            && node.meaning.control.is_some_and(|c| CONTROLS[usize::from(c)].1 == Control::Yes);
+        if yes
+            && (!self.facts.is_empty() || !self.unsure.is_empty())
+            && !self.facts.iter().any(|(_, told)| matches!(told.what, bellyful_core::fact::What::Corrected { .. }))
+        {
+            self.control = Some(Control::Yes);
+        }
+    }
+
+    /// "household 14: ...", "for 12: ...".
+    pub fn household(&mut self) {
+        let most = self.row.nodes.len().min(14);
+        for at in 0..most {
+            let node = self.node(at);
+            if node.kind != Kind::Phrase {
+                continue;
+            }
+            let house = node.has(Cue::Household);
+            if !house && !node.has(Cue::ForWord) {
+                continue;
+            }
+            let mut next = at + 1;
+            while self.row.nodes.get(next).is_some_and(|n| {
+                n.kind == Kind::Phrase
+                    && n.any(&Cues::of(&[Cue::NumberSign, Cue::Of, Cue::Household]))
+                    && n.feed().is_none()
+            }) {
+                next += 1;
+            }
+            let Some(named) = self.row.nodes.get(next) else { continue };
+            let colon =
+                self.row.nodes.get(next + 1).is_some_and(|n| n.has(Cue::Colon) || n.mark() == Some(Mark::Comma));
+            let number = named.number().is_some_and(|n| n.digits && n.range.is_none());
+            let people = self.has(next + 1, Cue::People);
+            if number && !people && (house || colon) {
+                self.for_household = Some(self.row.said(next, next + 1));
+                self.use_up(at..=next);
+                return;
+            }
+            let strict_colon = self.row.nodes.get(next + 1).is_some_and(|n| n.has(Cue::Colon));
+            if strict_colon
+                && (named.unknown() || self.row.capital(named))
+                && named.feed().is_none()
+                && named.number().is_none()
+            {
+                self.for_household = Some(self.row.said(next, next + 1));
+                self.use_up(at..=next);
+                return;
+            }
+        }
+    }
+
+    /// The household a question names: "history of household 12".
+    pub fn household_named(&self, clause: &super::clauses::Clause) -> Option<String> {
+        let history = self.find(clause, &Cues::of(&[Cue::History]))?;
+        let mut number = None;
+        for at in clause.range() {
+            let node = self.node(at);
+            if node.number().is_some_and(|n| n.digits)
+                && (self.near_household(clause, at) || at == history + 1 || self.has(at - usize::from(at > 0), Cue::Of))
+            {
+                number = number.or(Some(self.row.said(at, at + 1)));
+            }
+        }
+        if number.is_some() || self.for_household.is_some() {
+            return number.or_else(|| self.for_household.clone());
+        }
+        // A name: "history of Amina".
+        let at =
+            clause.range().find(|&at| at > history && self.node(at).unknown() && self.row.capital(self.node(at)))?;
+        Some(self.row.said(at, at + 1))
+    }
+
+    fn near_household(&self, clause: &super::clauses::Clause, at: usize) -> bool {
+        (at.saturating_sub(3).max(clause.from)..(at + 4).min(clause.to))
+            .any(|i| self.node(i).any(&Cues::of(&[Cue::Household, Cue::NumberSign, Cue::Tank])))
+    }
+
+    /// What is left: a text that says nothing that can be placed.
+    pub fn doubts(&mut self) {
+        self.unclear_days();
+        let nothing = self.facts.is_empty() && self.asks.is_empty() && self.control.is_none() && self.unsure.is_empty();
+        if !nothing || self.for_household.is_some() && self.row.words < 3 {
+            return;
+        }
+        let planned = self.clauses.iter().any(|clause| clause.plan);
+        let denied = self.anywhere(&Cues::of(&[Cue::Not, Cue::Without, Cue::Nothing]));
+        if planned || denied && self.row.known * 2 > self.row.words {
+            return;
+        }
+        let bare = (0..self.row.nodes.len()).find(|&at| {
+            self.node(at).number().is_some_and(|n| !n.weak)
+                || self.node(at).quantity().is_some_and(|q| !q.implied && q.unit.is_some())
+        });
+        let time = (0..self.row.nodes.len()).find(|&at| self.node(at).when().is_some());
+        let content = self.row.nodes.iter().filter(|node| node.kind == Kind::Unknown).count();
+        if let Some(at) = bare.filter(|_| self.row.words <= 3 || content == 0 && self.row.words <= 4) {
+            self.doubt(About::Amount, at, at + 1);
+        } else if let Some(at) = time.filter(|_| self.row.words <= 3 && content == 0) {
+            self.doubt(About::Day, at, at + 1);
+        } else if self.row.words > 0 && self.row.known * 5 < self.row.words * 2 {
+            let last = self.row.nodes.len();
+            let said = self.row.said(0, last);
+            self.unsure.push(Unsure { about: About::Word, said });
+        }
+    }
+
+    /// A fact on a day that could be yesterday or tomorrow is a doubt.
+    fn unclear_days(&mut self) {
+        for index in 0..self.clauses.len() {
+            let clause = self.clauses[index].clone();
+            if clause.plan || clause.asks {
+                continue;
+            }
+            let open = clause.range().find(|&i| {
+                matches!(self.node(i).when(), Some(super::nodes::When::EitherWay(_)))
+                    && !clause.days.iter().any(|&(at, _)| at == i)
+            });
+            let vague = clause.range().find(|&i| self.has(i, Cue::PastDay) && !self.node(i).used);
+            let Some(at) = open.or(vague) else { continue };
+            let before = self.facts.len();
+            self.facts.retain(|(told, fact)| {
+                !(clause.range().contains(told)
+                    && matches!(
+                        fact.what,
+                        bellyful_core::fact::What::Fed { .. }
+                            | bellyful_core::fact::What::Water { .. }
+                            | bellyful_core::fact::What::Burned { .. }
+                            | bellyful_core::fact::What::NotFed { .. }
+                    ))
+            });
+            if self.facts.len() < before {
+                self.doubt(About::Day, at, at + 1);
+            }
+        }
+    }
+}

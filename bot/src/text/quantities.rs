@@ -1,0 +1,406 @@
+//! Quantities: numbers joined to their units, and units of time made times.
+//!
+//! Takes a row whose numbers are joined; gives it with "2 kg", "ndoo mbili", "two 5-litre buckets", "1 hr 20",
+//! "3 weeks ago" each as one node. Decides nothing about what is measured.
+
+use super::nodes::{Kind, Node, Number, Quantity, Row, When, day_offset};
+use super::notions::{Cue, Cues, DayWord, UnitWord};
+use super::numbers::and_fraction;
+use super::tokens::Mark;
+use super::wordlist::Side;
+use chrono::{Datelike, NaiveDate};
+
+pub fn join(row: &mut Row, today: NaiveDate) {
+    units(row);
+    sums(row);
+    sized(row);
+    times(row, today);
+}
+
+/// Words that may stand between a number and its unit ("2 big buckets", "half of a bucket").
+const BETWEEN: Cues = Cues::of(&[Cue::Modifier, Cue::Of, Cue::About]);
+
+fn units(row: &mut Row) {
+    let mut out: Vec<Node> = Vec::with_capacity(row.nodes.len());
+    let mut at = 0;
+    while at < row.nodes.len() {
+        match quantity_at(row, at) {
+            Some((quantity, next)) => {
+                let mut node = row.nodes[at];
+                let unit_meaning =
+                    row.nodes[at..next].iter().find(|node| node.meaning.unit.is_some()).map(|node| node.meaning);
+                node.kind = Kind::Quantity(quantity);
+                node.meaning = unit_meaning.unwrap_or(node.meaning);
+                node.to = row.nodes[next - 1].to;
+                out.push(node);
+                at = next;
+            }
+            None => {
+                out.push(row.nodes[at]);
+                at += 1;
+            }
+        }
+    }
+    row.nodes = out;
+}
+
+fn unit_of(node: &Node) -> Option<UnitWord> {
+    if node.kind == Kind::Phrase { node.meaning.unit } else { None }
+}
+
+fn quantity_at(row: &Row, at: usize) -> Option<(Quantity, usize)> {
+    let nodes = &row.nodes;
+    let node = nodes.get(at)?;
+    let full = |number: Number, unit: UnitWord| Quantity {
+        number: Some(number),
+        unit: Some(unit),
+        implied: false,
+        sized: None,
+    };
+    if let Some(number) = node.number() {
+        let mut next = at + 1;
+        let mut skipped = 0;
+        while skipped < 3 && nodes.get(next).is_some_and(|n| between(n) || n.number().is_some_and(|n| n.weak)) {
+            next += 1;
+            skipped += 1;
+        }
+        // "5-litre"
+        if skipped == 0
+            && nodes.get(next).is_some_and(|n| n.mark() == Some(Mark::Dash))
+            && nodes.get(next + 1).and_then(unit_of).is_some()
+        {
+            next += 1;
+        }
+        let unit_node = nodes.get(next)?;
+        let unit = unit_of(unit_node)?;
+        if unit_node.meaning.letter && (skipped > 0 || number.weak) {
+            return None;
+        }
+        if number.weak && skipped > 0 && nodes[at + 1].has(Cue::Of) {
+            return None;
+        }
+        // "chapati 3 ndoo 2": where numbers follow units, this unit has its own.
+        let own = row.lexicon.habits.number == Side::After
+            && !number.fraction
+            && !unit_node.glued
+            && number_after(row, next).is_some();
+        if own {
+            return None;
+        }
+        let mut quantity = full(number, unit);
+        let mut end = next + 1;
+        // "kilo y medio", "an hour and a half"
+        if !number.fraction
+            && number.range.is_none()
+            && let Some((fraction, sign, after)) = and_fraction(row, end)
+            && nodes.get(after).and_then(unit_of).is_none()
+        {
+            quantity.number = Some(Number { value: number.value + sign * fraction, weak: false, ..number });
+            end = after;
+        }
+        return Some((quantity, end));
+    }
+    if node.has(Cue::Some) && node.kind == Kind::Phrase {
+        let mut next = at + 1;
+        while nodes.get(next).is_some_and(|n| n.has(Cue::Modifier) || n.has(Cue::Of)) && next < at + 3 {
+            next += 1;
+        }
+        let vague = Quantity { number: None, unit: None, implied: false, sized: None };
+        return match nodes.get(next).and_then(unit_of).filter(|unit| {
+            matches!(unit, UnitWord::Of(_) | UnitWord::Mass(_) | UnitWord::Volume(_) | UnitWord::Time(_))
+        }) {
+            Some(unit) if !nodes[next].meaning.letter => Some((Quantity { unit: Some(unit), ..vague }, next + 1)),
+            _ => Some((vague, at + 1)),
+        };
+    }
+    let unit = unit_of(node)?;
+    if let Some((number, next)) = number_after(row, at) {
+        let mut end = next;
+        let mut number = number;
+        if let Some((fraction, sign, after)) = and_fraction(row, end)
+            .filter(|&(.., after)| !number.fraction && nodes.get(after).and_then(unit_of).is_none())
+        {
+            number.value += sign * fraction;
+            end = after;
+        }
+        return Some((full(number, unit), end));
+    }
+    if node.meaning.letter || !node.meaning.cues.is_empty() && node.meaning.cues.has(Cue::Other) {
+        return None;
+    }
+    // "kilo na nusu", "litro y medio"
+    if !node.meaning.plural
+        && let Some((fraction, sign, after)) = and_fraction(row, at + 1)
+        && nodes.get(after).and_then(unit_of).is_none()
+        && matches!(unit, UnitWord::Mass(_) | UnitWord::Volume(_) | UnitWord::Time(_) | UnitWord::Of(_))
+    {
+        return Some((full(Number::plain(1.0 + sign * fraction), unit), after));
+    }
+    match unit {
+        UnitWord::Of(_) | UnitWord::Mass(_) | UnitWord::Volume(_) | UnitWord::Unclear => {
+            let number = (!node.meaning.plural).then_some(Number::plain(1.0));
+            Some((Quantity { number, unit: Some(unit), implied: true, sized: None }, at + 1))
+        }
+        _ => None,
+    }
+}
+
+fn between(node: &Node) -> bool {
+    node.kind == Kind::Phrase && node.any(&BETWEEN) && node.meaning.unit.is_none() && node.meaning.feed.is_none()
+}
+
+/// The number that follows the unit at `at` ("ndoo mbili", "lt15"), where it can be the unit's.
+fn number_after(row: &Row, at: usize) -> Option<(Number, usize)> {
+    let nodes = &row.nodes;
+    let unit = nodes.get(at)?;
+    let mut next = at + 1;
+    while next < at + 2
+        && nodes.get(next).is_some_and(|n| n.has(Cue::Modifier) && n.meaning.unit.is_none() && n.meaning.feed.is_none())
+    {
+        next += 1;
+    }
+    let number = nodes.get(next)?.number().filter(|number| !number.weak)?;
+    let glued = nodes[next].glued && next == at + 1;
+    if row.lexicon.habits.number != Side::After && !(glued && number.digits) {
+        return None;
+    }
+    if unit.meaning.letter && !glued {
+        return None;
+    }
+    // The number is rather that of a unit stuck to it: "ndoo 3kg".
+    if nodes.get(next + 1).is_some_and(|after| after.glued && unit_of(after).is_some()) {
+        return None;
+    }
+    Some((number, next + 1))
+}
+
+fn small_part(big: UnitWord, small: UnitWord) -> bool {
+    match (big, small) {
+        (UnitWord::Mass(b), UnitWord::Mass(s))
+        | (UnitWord::Volume(b), UnitWord::Volume(s))
+        | (UnitWord::Time(b), UnitWord::Time(s)) => s < b,
+        _ => false,
+    }
+}
+
+/// "1 kg 200 g", "1 hr 20 min", "1 hr 20".
+fn sums(row: &mut Row) {
+    let mut at = 0;
+    while at + 1 < row.nodes.len() {
+        let Some(first) = row.nodes[at].quantity() else {
+            at += 1;
+            continue;
+        };
+        let joined = usize::from(row.nodes[at + 1].has(Cue::And) && matches!(first.unit, Some(UnitWord::Time(_))));
+        let second = row.nodes.get(at + 1 + joined);
+        let add = match (first.unit, second.map(|node| (node.kind, node))) {
+            (Some(big), Some((Kind::Quantity(second), _)))
+                if !first.implied && !second.implied && second.unit.is_some_and(|small| small_part(big, small)) =>
+            {
+                second.in_base().zip(first.in_base()).map(|(small, big)| small + big)
+            }
+            (Some(UnitWord::Time(minutes)), Some((Kind::Number(number), node)))
+                if minutes == 60.0
+                    && number.digits
+                    && number.value < 60.0
+                    && number.value.fract() == 0.0
+                    && !row
+                        .nodes
+                        .get(at + 2 + joined)
+                        .is_some_and(|after| unit_of(after).is_some() || after.feed().is_some()) =>
+            {
+                let _ = node;
+                first.in_base().map(|big| big + number.value)
+            }
+            _ => None,
+        };
+        if let (Some(total), Some(number)) = (add, first.number) {
+            let unit = match first.unit {
+                Some(UnitWord::Mass(_)) => UnitWord::Mass(1.0),
+                Some(UnitWord::Volume(_)) => UnitWord::Volume(1.0),
+                _ => UnitWord::Time(1.0),
+            };
+            let to = row.nodes[at + 1 + joined].to;
+            let node = &mut row.nodes[at];
+            node.kind = Kind::Quantity(Quantity {
+                number: Some(Number { value: total, range: None, ..number }),
+                unit: Some(unit),
+                ..first
+            });
+            node.to = to;
+            row.nodes.drain(at + 1..at + 2 + joined);
+        } else {
+            at += 1;
+        }
+    }
+}
+
+/// A measure with its size: "two 5-litre buckets", "2 buckets of 20 litres", "20 litre wali balti".
+fn sized(row: &mut Row) {
+    let mut out: Vec<Node> = Vec::with_capacity(row.nodes.len());
+    let mut at = 0;
+    while at < row.nodes.len() {
+        let mut node = row.nodes[at];
+        let mut next = at + 1;
+        let count = node.number().filter(|number| !number.weak);
+        let volume_at = if count.is_some() || node.number().is_some() { after_article(row, at + 1) } else { at };
+        if let Some((litres, measure, end)) = volume_measure(row, volume_at) {
+            let by = count.map_or(1.0, |number| number.value);
+            node.kind = Kind::Quantity(litre_quantity(litres * by, measure));
+            node.meaning = Default::default();
+            next = end;
+        } else if let Some((litres, measure, end)) = measure_of_volume(row, at) {
+            node.kind = Kind::Quantity(litre_quantity(litres, measure));
+            node.meaning = Default::default();
+            next = end;
+        }
+        node.to = row.nodes[next - 1].to;
+        out.push(node);
+        at = next;
+    }
+    row.nodes = out;
+}
+
+fn after_article(row: &Row, at: usize) -> usize {
+    at + usize::from(row.nodes.get(at).is_some_and(|node| node.number().is_some_and(|n| n.weak)))
+}
+
+fn litre_quantity(litres: f64, measure: bellyful_core::fact::Measure) -> Quantity {
+    Quantity {
+        number: Some(Number::plain(litres)),
+        unit: Some(UnitWord::Volume(1.0)),
+        implied: false,
+        sized: Some(measure),
+    }
+}
+
+fn volume(node: &Node) -> Option<f64> {
+    let quantity = node.quantity()?;
+    matches!(quantity.unit, Some(UnitWord::Volume(_)))
+        .then(|| quantity.in_base())
+        .flatten()
+        .filter(|_| quantity.sized.is_none())
+}
+
+fn measure(node: &Node) -> Option<(Quantity, bellyful_core::fact::Measure)> {
+    let quantity = node.quantity()?;
+    if let Some(UnitWord::Of(measure)) = quantity.unit { Some((quantity, measure)) } else { None }
+}
+
+/// "5 litre bucket(s)", "20 litre wali balti".
+fn volume_measure(row: &Row, at: usize) -> Option<(f64, bellyful_core::fact::Measure, usize)> {
+    let litres = volume(row.nodes.get(at)?).filter(|_| !row.nodes[at].quantity().is_some_and(|q| q.implied))?;
+    let mut next = at + 1;
+    let mut by = 1.0;
+    let linked = row.nodes.get(next).is_some_and(|node| node.has(Cue::Sized) || node.mark() == Some(Mark::Dash));
+    if linked {
+        next += 1;
+    }
+    let (quantity, unit) = measure(row.nodes.get(next)?)?;
+    if !quantity.implied {
+        // "20 litre wali 2 balti"
+        if !linked {
+            return None;
+        }
+        by = quantity.amount()?;
+    }
+    Some((litres * by, unit, next + 1))
+}
+
+/// "2 buckets of 20 litres".
+fn measure_of_volume(row: &Row, at: usize) -> Option<(f64, bellyful_core::fact::Measure, usize)> {
+    let (quantity, unit) = measure(row.nodes.get(at)?)?;
+    let mut next = at + 1;
+    if !row.nodes.get(next)?.has(Cue::Of) {
+        return None;
+    }
+    while row.nodes.get(next).is_some_and(|node| node.has(Cue::Of)) && next < at + 3 {
+        next += 1;
+    }
+    let litres = volume(row.nodes.get(next)?).filter(|_| !row.nodes[next].quantity().is_some_and(|q| q.implied))?;
+    Some((quantity.amount()? * litres, unit, next + 1))
+}
+
+/// "3 days ago", "for 3 days", "since Sunday", day words.
+fn times(row: &mut Row, today: NaiveDate) {
+    let weekday = today.weekday().num_days_from_monday() as u8;
+    let mut out: Vec<Node> = Vec::with_capacity(row.nodes.len());
+    let mut at = 0;
+    while at < row.nodes.len() {
+        let mut node = row.nodes[at];
+        let mut next = at + 1;
+        let nodes = &row.nodes;
+        let cue = |at: usize, cue: Cue| nodes.get(at).is_some_and(|node| node.has(cue));
+        if let Some(days) = days_in(&node) {
+            let before = |back: usize| out.len().checked_sub(back).map(|at| &out[at]);
+            let ago_before = before(1).is_some_and(|node| node.has(Cue::Ago))
+                || before(1).is_some_and(|n| n.has(Cue::About)) && before(2).is_some_and(|n| n.has(Cue::Ago));
+            let since_before = before(1).is_some_and(|node| node.has(Cue::Since));
+            if cue(next, Cue::Ago) {
+                next += 1;
+                node.kind = Kind::When(When::Ago(days));
+            } else if ago_before {
+                node.kind = Kind::When(When::Ago(days));
+            } else if cue(next, Cue::Since) || since_before {
+                next += usize::from(cue(next, Cue::Since) && !since_before);
+                node.kind = Kind::When(When::Span(days));
+            } else {
+                node.kind = Kind::When(When::Span(days));
+            }
+        } else if let Some(date) = date_at(row, at, today) {
+            node.kind = Kind::When(When::Day(date.0));
+            next = date.1;
+        } else if node.kind == Kind::Phrase
+            && let Some(word) = node.meaning.day
+            && !matches!(word, DayWord::Month(_))
+        {
+            let when = day_offset(word, weekday);
+            let since = out.last().is_some_and(|node| node.has(Cue::Since));
+            let since_after = cue(next, Cue::Since);
+            node.kind = Kind::When(match when {
+                When::Day(days) if since || since_after => When::Since(-days),
+                When::EitherWay(days) if since || since_after => When::Since(days),
+                When::LastNight if since || since_after => When::Since(1),
+                other => other,
+            });
+            next += usize::from(since_after && !since);
+        }
+        node.to = row.nodes[next - 1].to;
+        out.push(node);
+        at = next;
+    }
+    row.nodes = out;
+}
+
+fn days_in(node: &Node) -> Option<i32> {
+    let quantity = node.quantity()?;
+    if !matches!(quantity.unit, Some(UnitWord::Days(_))) || quantity.number.is_some_and(|n| n.doubtful()) {
+        return None;
+    }
+    let days = quantity.in_base()?;
+    (days >= 0.5 && days < 40_000.0).then(|| days.round() as i32)
+}
+
+/// "3 March", "March 3": days from today, in the past.
+fn date_at(row: &Row, at: usize, today: NaiveDate) -> Option<(i32, usize)> {
+    let month = |at: usize| match row.nodes.get(at)?.meaning.day? {
+        DayWord::Month(month) if row.nodes[at].kind == Kind::Phrase => Some(u32::from(month)),
+        _ => None,
+    };
+    let day = |at: usize| {
+        let number = row.nodes.get(at)?.number()?;
+        (number.value.fract() == 0.0 && number.value >= 1.0 && number.value <= 31.0 && !number.weak)
+            .then_some(number.value as u32)
+    };
+    let (day, month, next) = match (day(at), month(at)) {
+        (Some(day), _) => {
+            let next = at + 1 + usize::from(row.nodes.get(at + 1).is_some_and(|n| n.has(Cue::Of)));
+            (day, month(next)?, next + 1)
+        }
+        (None, Some(month)) => (day(at + 1)?, month, at + 2),
+        _ => return None,
+    };
+    let this = NaiveDate::from_ymd_opt(today.year(), month, day)?;
+    let date = if this > today { NaiveDate::from_ymd_opt(today.year() - 1, month, day)? } else { this };
+    Some(((date - today).num_days() as i32, next))
+}

@@ -1,0 +1,227 @@
+//! The reader: one text of one language to what it says.
+//!
+//! Takes a text, a lexicon and the day; gives facts, asks, control and doubts. Rules stand in the modules beside this
+//! one, each for one matter; here they are called in their order. It knows nothing but the one text.
+
+use super::clauses::{self, Clause};
+use super::nodes::{Kind, Node, Row};
+use super::notions::{Cue, Cues};
+use super::reading::{About, Ask, Control, Reading, Told, Unsure};
+use super::{foods, lexicon::Lexicon, numbers, quantities};
+use bellyful_core::fact::{Sign, What};
+use chrono::NaiveDate;
+
+pub struct Reader<'a> {
+    pub row: Row<'a>,
+    pub clauses: Vec<Clause>,
+    /// Facts with the node they were said at.
+    pub facts: Vec<(usize, Told)>,
+    pub asks: Vec<Ask>,
+    pub unsure: Vec<Unsure>,
+    pub control: Option<Control>,
+    pub for_household: Option<String>,
+}
+
+/// Reads `text` as one of `lexicon`'s language.
+pub fn read_as(lexicon: &Lexicon, text: &str, today: NaiveDate) -> Reading {
+    let mut reader = Reader::new(lexicon, text, today);
+    reader.read();
+    reader.done()
+}
+
+impl<'a> Reader<'a> {
+    pub fn new(lexicon: &'a Lexicon, text: &'a str, today: NaiveDate) -> Reader<'a> {
+        let mut row = Row::new(text, lexicon);
+        numbers::join(&mut row);
+        quantities::join(&mut row, today);
+        foods::join(&mut row);
+        clauses::tidy(&mut row);
+        let clauses = clauses::part(&row);
+        Reader {
+            row,
+            clauses,
+            facts: Vec::new(),
+            asks: Vec::new(),
+            unsure: Vec::new(),
+            control: None,
+            for_household: None,
+        }
+    }
+
+    fn read(&mut self) {
+        if self.orders() {
+            return;
+        }
+        self.household();
+        self.questions();
+        let mends = self.mends();
+        for at in 0..self.clauses.len() {
+            let clause = self.clauses[at].clone();
+            self.measured(&clause);
+            self.set_up(&clause);
+            self.flame(&clause);
+            self.signs(&clause);
+            self.gas(&clause);
+            self.burned(&clause, at);
+        }
+        if mends {
+            self.corrected();
+        } else {
+            self.portions();
+        }
+        self.not_fed();
+        self.answers_yes();
+        self.doubts();
+    }
+
+    /// The reading, each thing once, in the order said.
+    fn done(mut self) -> Reading {
+        self.facts.sort_by_key(|&(at, _)| at);
+        let mut facts: Vec<Told> = Vec::with_capacity(self.facts.len());
+        for (_, told) in self.facts {
+            // Portions may be alike and still be two; what is or was so is said once.
+            let portion = matches!(
+                told.what,
+                What::Fed { .. }
+                    | What::Water { .. }
+                    | What::Burned { .. }
+                    | What::Removed { .. }
+                    | What::Alkali { .. }
+            );
+            if portion || !facts.contains(&told) {
+                facts.push(told);
+            }
+        }
+        let mut asks: Vec<Ask> = Vec::new();
+        for ask in self.asks {
+            if !asks.contains(&ask) {
+                asks.push(ask);
+            }
+        }
+        let mut unsure: Vec<Unsure> = Vec::new();
+        for doubt in self.unsure {
+            if !unsure.contains(&doubt) {
+                unsure.push(doubt);
+            }
+        }
+        Reading {
+            lang: self.row.lexicon.code.clone(),
+            for_household: self.for_household,
+            facts,
+            asks,
+            control: self.control,
+            unsure,
+        }
+    }
+
+    pub fn node(&self, at: usize) -> &Node {
+        &self.row.nodes[at]
+    }
+    /// Whether the phrase at `at`, not taken up yet, bears `cue`.
+    pub fn free(&self, at: usize, cue: Cue) -> bool {
+        self.row.nodes.get(at).is_some_and(|node| !node.used && node.has(cue))
+    }
+    pub fn has(&self, at: usize, cue: Cue) -> bool {
+        self.row.nodes.get(at).is_some_and(|node| node.has(cue))
+    }
+    pub fn use_up(&mut self, nodes: impl IntoIterator<Item = usize>) {
+        for at in nodes {
+            if let Some(node) = self.row.nodes.get_mut(at) {
+                node.used = true;
+            }
+        }
+    }
+    /// The first node of the clause with any of `cues`.
+    pub fn find(&self, clause: &Clause, cues: &Cues) -> Option<usize> {
+        clause.range().find(|&at| self.node(at).any(cues))
+    }
+    pub fn tell(&mut self, at: usize, day: Option<i32>, what: What) {
+        self.facts.push((at, Told { day, what }));
+    }
+    pub fn tell_sign(&mut self, at: usize, day: i32, sign: Sign) {
+        self.tell(at, Some(day), What::Sign { sign });
+    }
+    pub fn doubt(&mut self, about: About, from: usize, to: usize) {
+        let said = self.row.said(from, to);
+        self.unsure.push(Unsure { about, said });
+    }
+    pub fn ask(&mut self, ask: Ask) {
+        self.asks.push(ask);
+    }
+
+    /// Whether anything of the sort was said anywhere in the text.
+    pub fn anywhere(&self, cues: &Cues) -> bool {
+        self.clauses.iter().any(|clause| clause.any(cues))
+    }
+
+    /// Whether what stands at `at` is denied, by the language's order of "not".
+    pub fn denied(&self, clause: &Clause, at: usize) -> bool {
+        self.denied_span(clause, at, at)
+    }
+
+    /// The same for something said at nodes `first..=last`.
+    pub fn denied_span(&self, clause: &Clause, first: usize, last: usize) -> bool {
+        use super::wordlist::Side;
+        const DENY: Cues = Cues::of(&[Cue::Not, Cue::Without, Cue::Nothing]);
+        let side = self.row.lexicon.habits.negation;
+        let after_only = Cues::of(&[Cue::Not, Cue::Nothing]);
+        // Back over what does not end the reach of a denial.
+        let before = |reach: &Cues, most: usize| {
+            let mut steps = 0;
+            for at in (clause.from..first).rev() {
+                let node = self.node(at);
+                if node.any(reach) && node.kind == Kind::Phrase {
+                    return true;
+                }
+                if node.has(Cue::And) && !node.has(Cue::Or) || self.ends_denial(node) {
+                    return false;
+                }
+                if node.kind == Kind::Phrase && (node.meaning.sign.is_some() || node.has(Cue::Or)) {
+                    // "no smell or leak": the denial reaches on.
+                    continue;
+                }
+                steps += 1;
+                if steps > most {
+                    return false;
+                }
+            }
+            false
+        };
+        let after = || {
+            let mut steps = 0;
+            for at in last + 1..clause.to {
+                let node = self.node(at);
+                if node.any(&after_only) && node.kind == Kind::Phrase {
+                    return true;
+                }
+                if node.has(Cue::And)
+                    || node.meaning.sign.is_some()
+                    || node.number().is_some_and(|n| !n.weak)
+                    || node.quantity().is_some_and(|q| !q.implied && q.number.is_some())
+                {
+                    return false;
+                }
+                steps += 1;
+                if steps > 3 {
+                    return false;
+                }
+            }
+            false
+        };
+        let inside = (first..=last).any(|at| {
+            self.node(at).any(&DENY) && self.node(at).kind == Kind::Phrase && self.node(at).meaning.sign.is_none()
+        });
+        inside
+            || match side {
+                Side::Before => before(&DENY, 3),
+                Side::After => after() || before(&Cues::of(&[Cue::Without]), 2),
+                Side::Either => before(&DENY, 3) || after(),
+            }
+    }
+
+    /// A thing or doing of its own between a denial and a sign: the denial belongs to it.
+    fn ends_denial(&self, node: &Node) -> bool {
+        const OWN: Cues = Cues::of(&[Cue::Put, Cue::Cook, Cue::Flame]);
+        node.kind == Kind::Phrase && (node.any(&OWN) || node.meaning.level.is_some() || node.feed().is_some())
+    }
+}

@@ -1,0 +1,353 @@
+//! What a household tells of itself once: tank, gas store, walls, people, place, measures, when it started.
+
+use super::clauses::Clause;
+use super::measured::round;
+use super::nodes::{Kind, Quantity, When};
+use super::notions::{Cue, Cues, UnitWord};
+use super::reader::Reader;
+use super::reading::About;
+use bellyful_core::fact::{Walls, What};
+
+/// Words that only lead from one part of a clause to the next.
+const JOINTS: Cues = Cues::of(&[
+    Cue::Is,
+    Cue::Was,
+    Cue::Of,
+    Cue::In,
+    Cue::Holds,
+    Cue::My,
+    Cue::About,
+    Cue::Modifier,
+    Cue::Sized,
+    Cue::Other,
+    Cue::Colon,
+    Cue::Only,
+    Cue::With,
+    Cue::Now,
+    Cue::Chatter,
+    Cue::NewTank,
+    Cue::To,
+]);
+
+impl Reader<'_> {
+    pub fn set_up(&mut self, clause: &Clause) {
+        self.people(clause);
+        self.place(clause);
+        if clause.plan || (clause.asks && !clause.has(Cue::Holds)) {
+            return;
+        }
+        self.vessels(clause);
+        self.measures(clause);
+        self.walls(clause);
+        self.started(clause);
+    }
+
+    fn litres(quantity: Quantity) -> Option<f64> {
+        if quantity.implied || !matches!(quantity.unit, Some(UnitWord::Volume(_))) || quantity.sized.is_some() {
+            return None;
+        }
+        let number = quantity.number.filter(|number| !number.doubtful())?;
+        let by = quantity.in_base()? / number.value.max(1e-9);
+        let litres = number.value * by;
+        // A tank of 1.5 litres is one of 1500 written the other way.
+        Some(match number.other {
+            Some(other) if litres < 20.0 && other * by >= 20.0 => other * by,
+            _ => litres,
+        })
+    }
+
+    /// "tank is 1000 L", "1000 L tank", "gas bag 500 litres".
+    fn vessels(&mut self, clause: &Clause) {
+        const DOINGS: Cues = Cues::of(&[Cue::Put, Cue::Fell, Cue::Remove, Cue::Seed]);
+        for at in clause.range() {
+            let Some(litres) = self.node(at).quantity().and_then(Self::litres) else { continue };
+            if self.node(at).used || litres < 20.0 {
+                continue;
+            }
+            let reach = |found: &dyn Fn(usize) -> bool| {
+                let before =
+                    (clause.from..at).rev().take(7).take_while(|&i| found(i) || self.joins(i)).find(|&i| found(i));
+                let mut after = (at + 1..clause.to)
+                    .take(4)
+                    .take_while(|&i| {
+                        found(i)
+                            || self.node(i).any(&Cues::of(&[
+                                Cue::Of,
+                                Cue::Sized,
+                                Cue::Modifier,
+                                Cue::Is,
+                                Cue::My,
+                                Cue::Other,
+                            ]))
+                    })
+                    .find(|&i| found(i));
+                if clause.any(&DOINGS) {
+                    after = None;
+                }
+                before.or(after)
+            };
+            let tank = reach(&|i| self.node(i).any(&Cues::of(&[Cue::Tank, Cue::NewTank])) && !self.has(i, Cue::GasBag));
+            let store = reach(&|i| self.node(i).has(Cue::GasBag));
+            let thing_next =
+                (at + 1..clause.to.min(at + 3)).any(|i| self.node(i).feed().is_some() || self.has(i, Cue::Water));
+            let in_tank = tank.is_some_and(|tank| tank > 0 && self.has(tank - 1, Cue::In) && clause.any(&DOINGS));
+            if let Some(store) = store.filter(|_| !thing_next) {
+                self.tell(at, None, What::Store { litres: round(litres, 2) });
+                self.use_up([at, store]);
+            } else if let Some(tank) = tank.filter(|_| !thing_next && !in_tank) {
+                self.tell(at, None, What::Tank { litres: round(litres, 2) });
+                self.use_up([at, tank]);
+            }
+        }
+    }
+
+    fn joins(&self, at: usize) -> bool {
+        let node = self.node(at);
+        let implied = node.quantity().is_some_and(|q| q.implied && q.unit.is_none());
+        (node.kind == Kind::Phrase && node.any(&JOINTS)
+            || implied
+            || node.number().is_some_and(|n| n.weak)
+            || node.unknown())
+            && node.feed().is_none()
+            && !node.has(Cue::Water)
+    }
+
+    /// "my bucket is 15 litres", "balti 18 litre ki".
+    fn measures(&mut self, clause: &Clause) {
+        const TELLS: Cues = Cues::of(&[Cue::Holds, Cue::My, Cue::Is, Cue::Colon]);
+        for at in clause.range() {
+            let node = self.node(at);
+            let Some(litres) = node.quantity().filter(|_| !node.used) else { continue };
+            let thing = |i: usize| self.node(i).feed().is_some() || self.has(i, Cue::Water) || self.has(i, Cue::Put);
+            // A sized measure with nothing in it is its size told: "hamari 14 litre wali balti hai".
+            if let Some(unit) = litres.sized {
+                let told = clause.any(&TELLS) || clause.range().all(|i| i == at || self.joins(i));
+                if told && !clause.range().any(thing) && !clause.has(Cue::Put) {
+                    let Some(amount) = litres.amount() else { continue };
+                    self.tell(at, None, What::Measure { unit, litres: round(amount, 4) });
+                    self.use_up([at]);
+                }
+                continue;
+            }
+            let Some(amount) = Self::litres(litres) else { continue };
+            let found = (clause.from..at)
+                .rev()
+                .take(8)
+                .take_while(|&i| self.joins(i) || self.implied_measure(i).is_some() || self.holder(i))
+                .find(|&i| self.implied_measure(i).is_some());
+            let Some(measure) = found else { continue };
+            let between = measure + 1..at;
+            let tells = clause.any(&TELLS) || between.is_empty();
+            let used_for_feed = (at + 1..clause.to.min(at + 4)).any(thing)
+                || (clause.from..measure).any(thing) && !self.holder_before(clause, measure);
+            if tells && !used_for_feed {
+                let unit = self.implied_measure(measure).expect("found as one");
+                self.tell(at, None, What::Measure { unit, litres: round(amount, 4) });
+                self.use_up(measure..=at);
+            }
+        }
+    }
+
+    /// "the cup I use holds": use is no feeding.
+    fn holder(&self, at: usize) -> bool {
+        self.has(at, Cue::Holds) || self.has(at, Cue::Put) || self.has(at, Cue::WeAre)
+    }
+    fn holder_before(&self, clause: &Clause, measure: usize) -> bool {
+        (clause.from..measure).all(|i| self.joins(i) || self.holder(i))
+    }
+
+    fn implied_measure(&self, at: usize) -> Option<bellyful_core::fact::Measure> {
+        let node = self.node(at);
+        let quantity = node.quantity().filter(|q| !node.used && q.number.is_none_or(|n| n.value == 1.0))?;
+        if let Some(UnitWord::Of(measure)) = quantity.unit { Some(measure) } else { None }
+    }
+
+    fn walls(&mut self, clause: &Clause) {
+        let about = clause.any(&Cues::of(&[Cue::Tank, Cue::Painted, Cue::NewTank]));
+        for (cue, look, alone) in [
+            (Cue::Insulated, Walls::Insulated, true),
+            (Cue::Greenhouse, Walls::Greenhouse, true),
+            (Cue::Heated, Walls::Heated, false),
+            (Cue::Buried, Walls::Buried, false),
+            (Cue::Black, Walls::Black, false),
+            (Cue::White, Walls::White, false),
+        ] {
+            let Some(at) = self.find(clause, &Cues::of(&[cue])) else { continue };
+            let other = clause.any(&Cues::of(&[Cue::Smell, Cue::Flame, Cue::FireWord, Cue::Slurry]));
+            if (alone || about) && !other && !self.denied(clause, at) && !self.node(at).used {
+                self.tell(at, None, What::Walls { look });
+                self.use_up([at]);
+            }
+        }
+    }
+
+    fn people(&mut self, clause: &Clause) {
+        for at in clause.range() {
+            let node = self.node(at);
+            let Some(number) = node
+                .number()
+                .filter(|n| !node.used && !n.fraction && n.value >= 1.0 && n.value <= 500.0 && n.value.fract() == 0.0)
+            else {
+                continue;
+            };
+            let people_next = (at + 1..clause.to.min(at + 3))
+                .find(|&i| self.has(i, Cue::People))
+                .filter(|&i| i == at + 1 || !self.counts(at + 1));
+            let people_back = (clause.from..at)
+                .rev()
+                .take(3)
+                .take_while(|&i| {
+                    self.joins(i)
+                        || self.node(i).any(&Cues::of(&[Cue::People, Cue::PeopleAre, Cue::Indoors, Cue::WeAre]))
+                })
+                .find(|&i| self.node(i).any(&Cues::of(&[Cue::PeopleAre, Cue::People])));
+            let unit_next =
+                at + 1 < clause.to && (self.node(at + 1).meaning.unit.is_some() || self.node(at + 1).feed().is_some());
+            let found = people_next.filter(|_| !number.weak).or(people_back.filter(|_| !number.weak && !unit_next));
+            if let Some(word) = found {
+                self.tell(at, None, What::People { count: number.value as u32 });
+                self.use_up([at, word]);
+                return;
+            }
+        }
+    }
+
+    fn counts(&self, at: usize) -> bool {
+        self.node(at).feed().is_some() || self.node(at).meaning.unit.is_some()
+    }
+
+    /// "I live in Kisumu", "hum sikar se", "hamara gaon Rampur hai".
+    fn place(&mut self, clause: &Clause) {
+        if clause.asks && !clause.has(Cue::LiveIn) {
+            return;
+        }
+        for at in clause.range() {
+            if self.has(at, Cue::LiveIn) {
+                let start = (at + 1..clause.to).find(|&i| !self.leads_to_name(i)).unwrap_or(clause.to);
+                if let Some(end) = self.name_end(start, clause.to) {
+                    self.name_place(start, end);
+                    return;
+                }
+                // "moro no interior, em Quixadá"
+                let next =
+                    self.clauses.iter().find(|next| next.from > clause.to && next.sentence == clause.sentence).cloned();
+                if let Some(next) = next.filter(|_| start == clause.to) {
+                    let start = (next.from..next.to).find(|&i| !self.leads_to_name(i)).unwrap_or(next.to);
+                    if let Some(end) = self.name_end(start, next.to) {
+                        self.name_place(start, end);
+                        return;
+                    }
+                }
+            }
+            if self.has(at, Cue::LiveAfter) && at > clause.from {
+                let end = (clause.from..at)
+                    .rev()
+                    .find(|&i| !self.node(i).has(Cue::In) && !self.node(i).has(Cue::Of))
+                    .map_or(clause.from, |i| i + 1);
+                let mut start = end;
+                while start > clause.from && self.nameable(start - 1) && end - start < 3 {
+                    start -= 1;
+                }
+                if start < end {
+                    self.name_place(start, end);
+                    return;
+                }
+            }
+        }
+    }
+
+    fn leads_to_name(&self, at: usize) -> bool {
+        let node = self.node(at);
+        node.number().is_some_and(|n| n.weak)
+            || node.kind == Kind::Phrase
+                && node.any(&Cues::of(&[
+                    Cue::In,
+                    Cue::Of,
+                    Cue::Region,
+                    Cue::Is,
+                    Cue::Colon,
+                    Cue::With,
+                    Cue::My,
+                    Cue::LiveIn,
+                    Cue::Holds,
+                    Cue::To,
+                ]))
+                && !self.capital_unlisted(at)
+    }
+
+    fn capital_unlisted(&self, at: usize) -> bool {
+        self.node(at).unknown()
+    }
+
+    fn nameable(&self, at: usize) -> bool {
+        let node = self.node(at);
+        node.unknown() && !node.used
+            || node.kind == Kind::Phrase && node.has(Cue::Other) && self.row.capital(node) && !node.used
+    }
+
+    /// Where the name that starts at `start` ends, if one does.
+    fn name_end(&self, start: usize, to: usize) -> Option<usize> {
+        if start >= to {
+            return None;
+        }
+        // The first word may be any that is written as a name or is not listed.
+        let first = self.nameable(start) || self.row.capital(self.node(start)) && self.node(start).kind == Kind::Phrase;
+        if !first {
+            return None;
+        }
+        let mut end = start + 1;
+        while end < to && end < start + 4 {
+            let linked = self.node(end).has(Cue::Of)
+                && end + 1 < to
+                && self.nameable(end + 1)
+                && self.row.capital(self.node(end + 1));
+            if self.nameable(end) && (self.row.capital(self.node(end)) || !self.row.capital(self.node(start))) {
+                end += 1;
+            } else if linked {
+                end += 2;
+            } else {
+                break;
+            }
+        }
+        Some(end)
+    }
+
+    fn name_place(&mut self, start: usize, end: usize) {
+        let name = self.row.said(start, end);
+        self.tell(start, None, What::Place { name });
+        self.use_up(start..end);
+    }
+
+    /// "started 3 weeks ago", "filled first in January".
+    fn started(&mut self, clause: &Clause) {
+        if !clause.any(&Cues::of(&[Cue::Start, Cue::NewTank])) || clause.asks {
+            return;
+        }
+        let portion = clause.range().any(|at| {
+            let node = self.node(at);
+            !node.used
+                && (node.feed().is_some()
+                    || node
+                        .quantity()
+                        .is_some_and(|q| !q.implied && !matches!(q.unit, Some(UnitWord::Days(_) | UnitWord::Time(_)))))
+        });
+        if portion || !clause.has(Cue::Start) && !clause.has(Cue::NewTank) {
+            return;
+        }
+        for at in clause.range() {
+            let day = match self.node(at).when() {
+                Some(When::Ago(days) | When::Span(days) | When::Since(days)) => -days,
+                Some(When::Day(day)) if clause.has(Cue::Start) => day,
+                _ => continue,
+            };
+            if let Some(vague) = self.node(at).quantity().filter(|q| q.number.is_none()) {
+                let _ = vague;
+                self.doubt(About::Day, at, at + 1);
+                return;
+            }
+            self.tell(at, Some(day), What::Started);
+            self.use_up([at]);
+            return;
+        }
+    }
+}

@@ -1,0 +1,283 @@
+//! Word lists: `words.toml` taken apart.
+//!
+//! Takes the file's text; gives every phrase with its meaning, and the language's habits. Says in one sentence which
+//! entry is wrong. The format is told at the top of `lang/en/words.toml`.
+
+use super::fold::{self, fold};
+use super::lexicon::LexiconError;
+use super::notions::{CONTROLS, Cue, DayWord, Meaning, NumberWord, UNITS, UnitWord};
+use super::phrases::expand_list;
+use bellyful_core::fact::{GasLevel, Measure, Sign};
+use bellyful_core::feeds::Feed;
+use serde::Deserialize;
+use std::collections::BTreeMap;
+
+/// How a language puts its words in order.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Habits {
+    /// The language's name in itself.
+    pub name: String,
+    /// Where "not" stands to what it denies.
+    pub negation: Side,
+    /// Where the number stands to its unit, mostly; both ways are read.
+    pub number: Side,
+    /// Where the whole stands to its part: "peel of banana" is `before`, "banana peel" is `after`.
+    pub part: Side,
+    /// Whether an apostrophe parts two words ("d'eau") or is a letter ("ng'ombe").
+    pub apostrophe_splits: bool,
+    /// The mark before decimals; the other of `.` and `,` parts thousands.
+    pub decimal: char,
+    /// Whether a space may part thousands ("4 000").
+    pub thousands_space: bool,
+    /// Whether "hundred" stands before or after its number.
+    pub scale: Side,
+    /// Whether "and" may join tens and ones ("treinta y cinco").
+    pub tens_and: bool,
+    /// Of "3 not 5", which is meant.
+    pub contrast: Contrast,
+    #[serde(default)]
+    pub borrows: Vec<String>,
+    #[serde(default)]
+    pub not_borrowed: Vec<String>,
+    /// Letters mixed up in writing: (typed, made into), in order.
+    #[serde(default)]
+    pub sounds: Vec<(String, String)>,
+    /// Words whose accents matter.
+    #[serde(default)]
+    pub distinct: Vec<String>,
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Side {
+    Before,
+    After,
+    Either,
+}
+
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Contrast {
+    First,
+    Second,
+}
+
+/// One language's file, taken apart.
+#[derive(Debug)]
+pub struct WordList {
+    pub code: String,
+    pub habits: Habits,
+    pub languages: Vec<String>,
+    pub phrases: Vec<(String, Meaning)>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct File {
+    habits: Habits,
+    #[serde(default)]
+    sets: toml::map::Map<String, toml::Value>,
+    #[serde(default)]
+    numbers: BTreeMap<String, String>,
+    #[serde(default)]
+    units: BTreeMap<String, String>,
+    #[serde(default)]
+    measures: BTreeMap<String, String>,
+    #[serde(default)]
+    feeds: BTreeMap<String, String>,
+    #[serde(default)]
+    signs: BTreeMap<String, String>,
+    #[serde(default)]
+    levels: BTreeMap<String, String>,
+    #[serde(default)]
+    days: BTreeMap<String, String>,
+    #[serde(default)]
+    cues: BTreeMap<String, String>,
+    #[serde(default)]
+    controls: BTreeMap<String, String>,
+    #[serde(default)]
+    languages: BTreeMap<String, String>,
+    #[serde(default)]
+    words: BTreeMap<String, String>,
+}
+
+impl WordList {
+    pub fn parse(code: &str, text: &str) -> Result<WordList, LexiconError> {
+        let wrong = |reason: String| LexiconError::Wrong { language: code.to_owned(), reason };
+        let file: File = toml::from_str(text).map_err(|error| wrong(error.to_string()))?;
+        let sets = sets_of(&file.sets).map_err(wrong)?;
+        let mut list =
+            WordList { code: code.to_owned(), habits: file.habits, languages: Vec::new(), phrases: Vec::new() };
+        for (section, entries) in [
+            ("numbers", &file.numbers),
+            ("units", &file.units),
+            ("measures", &file.measures),
+            ("feeds", &file.feeds),
+            ("signs", &file.signs),
+            ("levels", &file.levels),
+            ("days", &file.days),
+            ("cues", &file.cues),
+            ("controls", &file.controls),
+            ("languages", &file.languages),
+            ("words", &file.words),
+        ] {
+            for (key, phrases) in entries {
+                let meaning =
+                    list.meaning_of(section, key).ok_or_else(|| wrong(format!("[{section}] has no key `{key}`")))?;
+                for phrase in
+                    expand_list(phrases, &sets).map_err(|reason| wrong(format!("[{section}] {key}: {reason}")))?
+                {
+                    let phrase = list.folded(&phrase);
+                    list.phrases.push((phrase, meaning));
+                }
+            }
+        }
+        Ok(list)
+    }
+
+    /// A phrase in the form that tokens take: folded, hyphens and apostrophes as the language has them.
+    fn folded(&self, phrase: &str) -> String {
+        let spaced = phrase.replace(['-', '/'], " ");
+        let apart = if self.habits.apostrophe_splits { " " } else { "" };
+        let spaced = spaced.replace(['\'', '’'], apart);
+        let words: Vec<String> = spaced
+            .split_whitespace()
+            .map(|word| if self.habits.distinct.iter().any(|kept| kept == word) { word.to_owned() } else { fold(word) })
+            .collect();
+        words.join(" ")
+    }
+
+    fn meaning_of(&mut self, section: &str, key: &str) -> Option<Meaning> {
+        let mut meaning = Meaning::default();
+        match section {
+            "numbers" => meaning.number = Some(number_of(key)?),
+            "units" => {
+                let (key, letter) = key.strip_suffix("_letter").map_or((key, false), |key| (key, true));
+                meaning.letter = letter;
+                meaning.unit = if key == "unclear" {
+                    Some(UnitWord::Unclear)
+                } else {
+                    let (number, name) =
+                        key.split_once("_of_").map_or((1.0, key), |(n, name)| (n.parse().unwrap_or(0.0), name));
+                    let unit = UNITS.iter().find(|(id, _)| *id == name)?.1;
+                    Some(scaled(unit, number)?)
+                };
+            }
+            "measures" => {
+                let (key, plural) = key.strip_suffix("_many").map_or((key, false), |key| (key, true));
+                meaning.unit = Some(UnitWord::Of(Measure::from_id(key)?));
+                meaning.plural = plural;
+            }
+            "feeds" => meaning.feed = Some(Feed::from_id(key)?),
+            "signs" => meaning.sign = Some(Sign::from_id(key)?),
+            "levels" => meaning.level = Some(GasLevel::from_id(key)?),
+            "days" => meaning.day = Some(day_of(key)?),
+            "cues" => meaning.cues.insert(Cue::from_id(key)?),
+            "controls" => meaning.control = Some(CONTROLS.iter().position(|(id, _)| *id == key)? as u8),
+            "languages" => {
+                self.languages.push(key.to_owned());
+                meaning.language = Some(self.languages.len() as u16 - 1);
+            }
+            "words" => meaning.cues.insert(if key == "chatter" { Cue::Chatter } else { Cue::Other }),
+            _ => return None,
+        }
+        Some(meaning)
+    }
+}
+
+/// Sets may name sets that stand before them in the file's order of need: they are unfolded until nothing changes.
+fn sets_of(raw: &toml::map::Map<String, toml::Value>) -> Result<BTreeMap<String, Vec<String>>, String> {
+    let mut waiting: Vec<(&String, &str)> = Vec::new();
+    for (name, value) in raw {
+        waiting.push((name, value.as_str().ok_or_else(|| format!("[sets] {name} is not a text"))?));
+    }
+    let mut sets = BTreeMap::new();
+    while !waiting.is_empty() {
+        let before = waiting.len();
+        let mut problem = String::new();
+        waiting.retain(|(name, list)| match expand_list(list, &sets) {
+            Ok(phrases) => {
+                sets.insert((*name).clone(), phrases);
+                false
+            }
+            Err(reason) => {
+                problem = format!("[sets] {name}: {reason}");
+                true
+            }
+        });
+        if waiting.len() == before {
+            return Err(problem);
+        }
+    }
+    Ok(sets)
+}
+
+/// `7`, `0.5` (a fraction), `article`, `x100` (scale), `+0.5` and `-0.25` (moves the number after it).
+fn number_of(key: &str) -> Option<NumberWord> {
+    if key == "article" {
+        return Some(NumberWord::Article);
+    }
+    if let Some(scale) = key.strip_prefix('x') {
+        return scale.parse().ok().map(NumberWord::Scale);
+    }
+    if let Some(up) = key.strip_prefix('+') {
+        return up.parse().ok().map(NumberWord::Shift);
+    }
+    let value: f64 = key.parse().ok()?;
+    if key.starts_with('-') {
+        return Some(NumberWord::Shift(value));
+    }
+    Some(if value > 0.0 && value < 1.0 { NumberWord::Fraction(value) } else { NumberWord::Value(value) })
+}
+
+fn scaled(unit: UnitWord, by: f64) -> Option<UnitWord> {
+    match unit {
+        UnitWord::Mass(kg) => Some(UnitWord::Mass(kg * by)),
+        UnitWord::Volume(l) => Some(UnitWord::Volume(l * by)),
+        UnitWord::Time(min) => Some(UnitWord::Time(min * by)),
+        UnitWord::Days(days) => Some(UnitWord::Days(days * by)),
+        other => (by == 1.0).then_some(other),
+    }
+}
+
+/// `today`, `yesterday`, `-2`, `tomorrow`, `last_night`, `either_1`, `monday`, `january`.
+fn day_of(key: &str) -> Option<DayWord> {
+    const WEEK: [&str; 7] = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"];
+    const YEAR: [&str; 12] = [
+        "january",
+        "february",
+        "march",
+        "april",
+        "may",
+        "june",
+        "july",
+        "august",
+        "september",
+        "october",
+        "november",
+        "december",
+    ];
+    let at = |list: &[&str]| list.iter().position(|name| *name == key).map(|at| at as u8);
+    match key {
+        "today" => Some(DayWord::Offset(0)),
+        "yesterday" => Some(DayWord::Offset(-1)),
+        "tomorrow" => Some(DayWord::Offset(1)),
+        "last_night" => Some(DayWord::LastNight),
+        _ => at(&WEEK)
+            .map(DayWord::Weekday)
+            .or_else(|| at(&YEAR).map(|month| DayWord::Month(month + 1)))
+            .or_else(|| key.strip_prefix("either_").and_then(|days| days.parse().ok()).map(DayWord::EitherWay))
+            .or_else(|| key.parse().ok().map(DayWord::Offset)),
+    }
+}
+
+/// Whether `word`, as typed, keeps its accents in `habits`.
+pub fn kept_as_typed(habits: &Habits, word: &str) -> Option<String> {
+    if habits.distinct.is_empty() || word.is_ascii() {
+        return None;
+    }
+    use unicode_normalization::UnicodeNormalization;
+    let lower: String = word.to_lowercase().nfc().filter(|&c| !fold::invisible(c)).collect();
+    habits.distinct.contains(&lower).then_some(lower)
+}
