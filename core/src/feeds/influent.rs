@@ -174,13 +174,13 @@ pub fn of_water(litres: Litres) -> Influent {
 
 /// Living biomass in the COD of dung and of a working digester's slurry.
 ///
-/// Source: our choice, because a digester on dung holds about 1 to 2 kg COD/m3 of it in 20 to 40 (BSM2's steady state
-/// scaled), and fresh dung a tenth of that which can live in a digester.
+/// Source: our choice. A digester on dung holds 1 to 2 kg COD/m3 of it in 20 to 40 (BSM2's steady state scaled); fresh
+/// dung as much as lets a tank of it start by itself from about a tenth of dung on, as practice has it, and not below.
 fn living_share(made: &MakeUp) -> f64 {
     if made.is(Kind::Seed) {
         0.05
     } else if made.is(Kind::Dung) {
-        0.005
+        0.015
     } else {
         0.0
     }
