@@ -34,52 +34,77 @@ pub struct Found {
 }
 
 /// The town that `said` names, `country` (ISO 3166-1 alpha-2) preferred; the biggest of a name wins.
+///
+/// Where the country is known, a town abroad is taken only by its exact name and if it is big: a village that the list
+/// has not is better asked for than put on another continent.
 pub fn find(said: &str, country: Option<&str>) -> Option<Found> {
     let towns = load::gazetteer();
     let mut words = fold(said);
     words.truncate(12);
     let named = towns.name_country(&mut words);
-    let home = named.or(country);
     let phrases = phrases(&words);
     let whole = phrases.first()?;
-    let only_noise = words.iter().all(|word| is_noise(word));
+    let found = match (named, country) {
+        (Some(home), _) => at_home(towns, &phrases, home),
+        (None, Some(home)) if LENT.contains(&home) => weigh_home(towns, &phrases, home),
+        (None, Some(home)) => at_home(towns, &phrases, home),
+        (None, None) => anywhere(towns, &phrases),
+    };
+    found.or_else(|| {
+        let abroad = if named.is_some() { Vec::new() } else { towns.named(whole) };
+        let big = abroad.iter().any(|place| place.people >= BIG);
+        big.then(|| chosen(abroad, country, false))
+    })
+}
 
-    let at_home = |found: &Vec<&'static Place>| found.iter().any(|place| Some(place.country.as_str()) == home);
-    let exact = |phrase: &String| towns.named(phrase);
-    let choose = |found: Vec<&'static Place>, by_slip| Some(chosen(found, home, by_slip));
+/// A town that people of another country know by name. Source: our choice.
+const BIG: u32 = 100_000;
 
-    if let Some(found) = phrases.iter().map(exact).find(at_home) {
-        return choose(found, false);
+/// Countries whose numbers are lent all over the world, so that a number says little of where its owner lives.
+const LENT: [&str; 2] = ["US", "CA"];
+
+/// The town at home only if none abroad that fits as well is 20 times as big.
+fn weigh_home(towns: &'static Gazetteer, phrases: &[String], home: &str) -> Option<Found> {
+    let (here, world) = (at_home(towns, phrases, home), anywhere(towns, phrases));
+    match (here, world) {
+        (Some(here), Some(world)) if !here.by_slip && here.place.people >= world.place.people / 20 => Some(here),
+        (here, world) => world.or(here),
     }
-    if only_noise {
-        return None;
+}
+
+/// Exact names before longer ones before slips; more words before fewer.
+fn at_home(towns: &'static Gazetteer, phrases: &[String], home: &str) -> Option<Found> {
+    let here = |found: Vec<&'static Place>| -> Option<Vec<&'static Place>> {
+        let here: Vec<_> = found.into_iter().filter(|place| place.country == home).collect();
+        (!here.is_empty()).then_some(here)
+    };
+    let bare = bare(phrases)?;
+    let exact = phrases.iter().find_map(|phrase| here(towns.named(phrase)));
+    let longer = || here(towns.beginning(bare)).or_else(|| here(towns.ending(bare, home)));
+    if let Some(found) = exact.or_else(longer) {
+        return Some(chosen(found, Some(home), false));
     }
-    if let Some(found) = phrases.iter().map(|phrase| towns.beginning(phrase)).find(at_home) {
-        return choose(found, false);
+    let slip = phrases.iter().find_map(|phrase| here(by_slip(towns, phrase, Some(home))))?;
+    Some(chosen(slip, Some(home), true))
+}
+
+/// With no country to go by, the same over the whole world.
+fn anywhere(towns: &'static Gazetteer, phrases: &[String]) -> Option<Found> {
+    let some = |found: Vec<&'static Place>| (!found.is_empty()).then_some(found);
+    let bare = bare(phrases)?;
+    let exact = phrases.iter().find_map(|phrase| some(towns.named(phrase)));
+    match exact.or_else(|| some(towns.beginning(bare))) {
+        Some(found) => Some(chosen(found, None, false)),
+        None => some(by_slip(towns, bare, None)).map(|found| chosen(found, None, true)),
     }
-    if named.is_none() {
-        let known = exact(whole);
-        if known.iter().any(|place| place.people >= 100_000) {
-            return choose(known, false);
-        }
-    }
-    if let Some(home) = home
-        && let Some(found) = phrases.iter().map(|phrase| by_slip(towns, phrase, Some(home))).find(at_home)
-    {
-        return choose(found, true);
-    }
-    if named.is_some() {
-        return None;
-    }
-    if let Some(found) = phrases.iter().map(exact).find(|found| !found.is_empty()) {
-        return choose(found, false);
-    }
-    let found = towns.beginning(whole);
-    if !found.is_empty() {
-        return choose(found, false);
-    }
-    let found = by_slip(towns, whole, None);
-    if found.is_empty() { None } else { choose(found, true) }
+}
+
+/// The longest run that neither begins nor ends with a word around a name; `None` when all words are such.
+fn bare(phrases: &[String]) -> Option<&String> {
+    phrases.iter().find(|phrase| {
+        let ends = [phrase.split(' ').next(), phrase.split(' ').next_back()];
+        !ends.into_iter().flatten().any(is_noise)
+    })
 }
 
 /// Runs of words, longest first, as written first; those that begin or end with a word like "near" are left out,

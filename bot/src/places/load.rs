@@ -1,7 +1,7 @@
 //! The towns, unpacked once, and the ways to look one up.
 
 use super::Place;
-use super::fold::{fold, skeleton};
+use super::fold::{fold, is_noise, skeleton};
 use bellyful_core::site::Normals;
 use std::collections::BTreeMap;
 use std::io::Read;
@@ -21,14 +21,20 @@ pub struct Gazetteer {
 pub enum LoadError {
     #[error("the list of {what} cannot be read: {source}")]
     Csv { what: &'static str, source: csv::Error },
+    #[error("{said} is another name for {town}, which is not in the list of towns")]
+    NoTown { said: String, town: String },
     #[error("the list of towns cannot be unpacked: {0}")]
     Gzip(#[from] std::io::Error),
 }
 
 pub fn gazetteer() -> &'static Gazetteer {
     static GAZETTEER: LazyLock<Gazetteer> = LazyLock::new(|| {
-        Gazetteer::read(include_bytes!("../../data/places.csv.gz"), include_str!("../../data/countries.csv"))
-            .expect("the test `the_towns_read` reads the same bytes")
+        Gazetteer::read(
+            include_bytes!("../../data/places.csv.gz"),
+            include_str!("../../data/place_aliases.csv"),
+            include_str!("../../data/countries.csv"),
+        )
+        .expect("the test `the_towns_read` reads the same bytes")
     });
     &GAZETTEER
 }
@@ -37,7 +43,7 @@ pub fn gazetteer() -> &'static Gazetteer {
 type Row = (String, String, f64, f64, f64, u32, String, [f64; 12], f64, [f64; 12]);
 
 impl Gazetteer {
-    fn read(towns: &[u8], countries: &str) -> Result<Gazetteer, LoadError> {
+    fn read(towns: &[u8], aliases: &str, countries: &str) -> Result<Gazetteer, LoadError> {
         let mut text = Vec::new();
         flate2::read::GzDecoder::new(towns).read_to_end(&mut text)?;
         let mut places = Vec::new();
@@ -54,6 +60,12 @@ impl Gazetteer {
             }
             by_name.entry(folded).or_default().push(places.len());
             places.push(place(row));
+        }
+        for row in csv::Reader::from_reader(aliases.as_bytes()).deserialize::<(String, String, String)>() {
+            let (said, country, town) = row.map_err(|source| LoadError::Csv { what: "other names", source })?;
+            let of_town = |at: &usize| places[*at].country == country && places[*at].name == town;
+            let at = by_name.get(&fold(&town).join(" ")).and_then(|all| all.iter().copied().find(of_town));
+            by_name.entry(fold(&said).join(" ")).or_default().push(at.ok_or(LoadError::NoTown { said, town })?);
         }
         let mut names = BTreeMap::new();
         for row in csv::Reader::from_reader(countries.as_bytes()).deserialize::<(String, String)>() {
@@ -78,6 +90,16 @@ impl Gazetteer {
         longer.flat_map(|(_, at)| self.of(Some(at))).collect()
     }
 
+    /// Towns of `country` whose name ends with the words of `name`: "El Seibo" of Santa Cruz de El Seibo.
+    pub fn ending(&'static self, name: &str, country: &str) -> Vec<&'static Place> {
+        if name.len() < 4 {
+            return Vec::new();
+        }
+        let ends = format!(" {name}");
+        let longer = self.by_name.iter().filter(|(longer, _)| longer.ends_with(&ends));
+        longer.flat_map(|(_, at)| self.of(Some(at))).filter(|place| place.country == country).collect()
+    }
+
     /// Towns of South Asia whose name has these bones.
     pub fn with_skeleton(&'static self, bones: &str, country: Option<&str>) -> Vec<&'static Place> {
         let found = self.of(self.by_skeleton.get(bones));
@@ -88,9 +110,12 @@ impl Gazetteer {
         self.by_name.iter().map(|(name, at)| (name.as_str(), at.iter().map(|&at| &self.places[at])))
     }
 
-    /// The country named by the last words, which are taken off, unless nothing else is said.
+    /// The country named by the last words, which are taken off, unless nothing of a name is left then.
     pub fn name_country(&'static self, words: &mut Vec<String>) -> Option<&'static str> {
         for from in 1..words.len() {
+            if words[..from].iter().all(|word| is_noise(word)) {
+                continue;
+            }
             if let Some(code) = self.countries.get(&words[from..].join(" ")) {
                 words.truncate(from);
                 return Some(code);
@@ -129,6 +154,6 @@ mod tests {
 
     #[test]
     fn broken_towns_are_an_error_not_a_panic() {
-        assert!(matches!(Gazetteer::read(b"not gzip", ""), Err(LoadError::Gzip(_))));
+        assert!(matches!(Gazetteer::read(b"not gzip", "", ""), Err(LoadError::Gzip(_))));
     }
 }

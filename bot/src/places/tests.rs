@@ -64,6 +64,36 @@ fn a_name_in_devanagari_or_bengali_is_found() {
 }
 
 #[test]
+fn other_names_and_parts_of_names_are_known() {
+    check("El Alto", Some("BO"), Some(("La Paz", "BO")));
+    check("Bombay", None, Some(("Mumbai", "IN")));
+    check("Ciudad de México", Some("MX"), Some(("Mexico City", "MX")));
+    check("guatemala", Some("GT"), Some(("Guatemala City", "GT")));
+    check("El Seibo", Some("DO"), Some(("Santa Cruz de El Seibo", "DO")));
+    check("Addis", Some("ET"), Some(("Addis Ababa", "ET")));
+    check("Hà Nội", Some("VN"), Some(("Hanoi", "VN")));
+    check("lodz", None, Some(("Łódź", "PL")));
+}
+
+#[test]
+fn a_number_of_a_country_that_lends_them_says_little() {
+    check("Lima", Some("US"), Some(("Lima", "PE")));
+    check("Ambositra", Some("US"), Some(("Ambositra", "MG")));
+    check("Nakuru", Some("CA"), Some(("Nakuru", "KE")));
+    check("Portland", Some("US"), Some(("Portland", "US")));
+}
+
+/// Villages that the list has not, beside towns of like names elsewhere.
+#[test]
+fn a_village_is_not_put_in_another_country() {
+    for (said, hint) in [("Bondo", "KE"), ("Mbita", "KE"), ("Kendu Bay", "KE"), ("Samana", "DO"), ("Miches", "DO")] {
+        check(said, Some(hint), None);
+    }
+    check("Musoma", Some("KE"), Some(("Musoma", "TZ")));
+    check("Sabana de la Mar", Some("DO"), None);
+}
+
+#[test]
 fn what_is_no_town_is_not_taken_for_one() {
     for said in ["", "   ", "!!", "home", "xqzzv", "my village", "the", "12", "near"] {
         assert_eq!(find(said, Some("KE")).map(|found| found.place.name.as_str()), None, "{said:?}");
