@@ -11,6 +11,10 @@
 //! | [`weigh::pour`]`(amount, unit, &measures)` | litres of water and their doubt |
 //! | [`measures::size`]`(measure, country, told)` | litres of one bucket, cup …, and their doubt |
 //! | [`influent::of`]`(feed, wet)` | what the model is fed, COD and N kept to round-off |
+//!
+//! To add a feed: a line in the list below, a row in `composition.csv`, `digestion.csv` and `handling.csv`, each with
+//! its source, then print `core/docs/feeds.md` again (the tests say how). To add a measure of a country: a row in
+//! `measures.csv`.
 
 pub mod buswell;
 pub mod influent;
