@@ -1,8 +1,7 @@
 //! A household as the bot knows it: who they are, how we talk with them, and their digester's twin.
 
 use crate::message::Outbound;
-use bellyful_core::fact::{Fact, Unit};
-use bellyful_core::feeds::Feed;
+use bellyful_core::fact::{Fact, Measure, Unit};
 use bellyful_core::units::Day;
 use chrono::{DateTime, Utc};
 use serde::{Deserialize, Serialize};
@@ -45,6 +44,13 @@ pub struct Talk {
     pub asked: BTreeMap<Topic, Day>,
     /// Facts kept from the last text that told some, for "no, 3 not 5" and "undo".
     pub last_facts: Vec<i64>,
+    /// The earliest day those facts are about.
+    pub last_day: Option<Day>,
+    /// The measures they count feed and water in, so that we answer in the same.
+    pub feed_unit: Option<Unit>,
+    pub water_unit: Option<Unit>,
+    /// Measures whose size we have asked for.
+    pub measures_asked: Vec<Measure>,
     /// Reasons and words of the last advice, for "why?" and for wording a repeat shorter.
     pub last_advice: Option<LastAdvice>,
     /// Told in full last time, for "more".
@@ -52,6 +58,9 @@ pub struct Talk {
     /// They write Hindi in Latin letters, and the like.
     pub latin_script: bool,
     pub muted: bool,
+    /// Day of their last text, and how often we asked into the silence since.
+    pub last_heard: Option<Day>,
+    pub silences: u32,
     /// Texts answered on `count_day`, for the daily cap.
     pub count_day: Day,
     pub count: u32,
@@ -69,7 +78,7 @@ bellyful_core::ids!(/// What the bot wants to know of a household, one short que
     Language = "language", Tank = "tank", Started = "started", Seed = "seed", Place = "place", Bucket = "bucket",
     Usual = "usual", Store = "store", Walls = "walls", People = "people", Use = "use",
     /// Not about the household but about a word in their last text.
-    Amount = "amount", Unit = "unit", FeedName = "feed", DayName = "day", SignName = "sign",
+    Amount = "amount", Unit = "unit", FeedName = "feed", DayName = "day", SignName = "sign", Word = "word",
     /// Do they really want to be forgotten?
     Forget = "forget",
     /// After a sign: the question that tells its causes apart.
@@ -81,19 +90,12 @@ bellyful_core::ids!(/// What the bot wants to know of a household, one short que
 pub struct Pending {
     pub topic: Topic,
     pub asked_at: DateTime<Utc>,
-    /// The words it is about, and what is known of them already.
+    /// The words it is about.
     #[serde(default)]
     pub said: String,
+    /// The measure whose size was asked.
     #[serde(default)]
-    pub feed: Option<Feed>,
-    #[serde(default)]
-    pub amount: Option<f64>,
-    #[serde(default)]
-    pub unit: Option<Unit>,
-    #[serde(default)]
-    pub day: i32,
-    #[serde(default)]
-    pub water: bool,
+    pub measure: Option<Measure>,
 }
 
 /// A field worker.

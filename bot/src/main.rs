@@ -1,5 +1,6 @@
 //! The commands.
 
+use bellyful::converse::{self, ConverseArgs};
 use bellyful::read_command::{self, ReadArgs};
 use bellyful::simulate::{self, SimulateArgs};
 use clap::{Parser, Subcommand};
@@ -15,6 +16,8 @@ struct Cli {
 
 #[derive(Debug, Subcommand)]
 enum Command {
+    /// Talks JSON lines on a simulated clock and an in-memory store
+    Converse(ConverseArgs),
     /// Reads one text, or JSON lines from standard input, into readings
     Read(ReadArgs),
     /// Runs the bare digester model on a scenario file, a row a day out
@@ -23,6 +26,7 @@ enum Command {
 
 fn main() -> ExitCode {
     match Cli::parse().command {
+        Command::Converse(args) => converse::run(&args).map_or_else(|error| failed(&error), |()| ExitCode::SUCCESS),
         Command::Read(args) => read_command::run(&args).unwrap_or_else(|error| failed(&error)),
         Command::Simulate(args) => simulate::run(&args).map_or_else(|error| failed(&error), |()| ExitCode::SUCCESS),
     }

@@ -107,6 +107,11 @@ fn bare(phrases: &[String]) -> Option<&String> {
     })
 }
 
+/// The time zone most of a country's people are taken to live in: its biggest town's.
+pub fn time_zone_of(country: &str) -> Option<&'static str> {
+    load::gazetteer().biggest_of(country).map(|place| place.time_zone.as_str())
+}
+
 /// Runs of words, longest first, as written first; those that begin or end with a word like "near" are left out,
 /// unless it is all that was said.
 fn phrases(words: &[String]) -> Vec<String> {

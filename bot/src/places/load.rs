@@ -80,6 +80,11 @@ impl Gazetteer {
         self.of(self.by_name.get(name))
     }
 
+    /// The country's biggest town.
+    pub fn biggest_of(&self, country: &str) -> Option<&Place> {
+        self.places.iter().filter(|place| place.country == country).max_by_key(|place| place.people)
+    }
+
     /// Towns whose name begins with the words of `name` and goes on.
     pub fn beginning(&'static self, name: &str) -> Vec<&'static Place> {
         if name.len() < 4 {

@@ -1,0 +1,317 @@
+//! The reply to a text, put together: what was heard, what to do, why, what we ask.
+//!
+//! Takes what was recorded, believed and advised; gives the decision with its one text in it.
+
+use super::catalog::Value;
+use super::compose::{Piece, Rank, Room, compose};
+use super::word::Voice;
+use crate::clock::SILENCE_DAYS;
+use crate::household::{Decision, Due, Household, LastAdvice, Sender, Situation};
+use crate::message::{Inbound, Kind, Outbound, answer_id};
+use crate::mind::Mind;
+use crate::record::Recorded;
+use crate::talk::{Settled, next_question};
+use crate::text::reading::Ask;
+use crate::twins::Believed;
+use bellyful_core::advice::{Advice, Reason, Verdict};
+use bellyful_core::fact::{FlameLook, Sign, Unit, What};
+use bellyful_core::feeds::{Feed, Kind as FeedKind, make_up};
+use chrono::Duration;
+
+/// What follows from a text that told or asked something.
+pub fn reply(
+    mind: &Mind,
+    situation: &Situation,
+    mut recorded: Recorded,
+    settled: &Settled,
+    believed: Believed,
+    inbound: &Inbound,
+) -> Decision {
+    let advice = believed.advise();
+    let first = !recorded.household.talk.met;
+    remember_units(&mut recorded);
+    let question = recorded.doubt.clone().or_else(|| {
+        let household = &recorded.household;
+        next_question(household, &believed.so_far, &recorded.facts, believed.today, settled.answered, inbound.sent_at)
+    });
+    let voice = Voice::to(&mind.catalog, &recorded.household);
+    let asks = &settled.reading.asks;
+    let mut pieces = vec![];
+    if first {
+        pieces.push(voice.must("hello", &[]));
+    }
+    let heard = if recorded.taken_back.is_empty() { "heard" } else { "corrected" };
+    pieces.extend(voice.heard(heard, &recorded.facts, believed.today));
+    if wanted_mending(settled) && recorded.taken_back.is_empty() {
+        pieces.push(voice.must("not-mended", &[]));
+    }
+    let signs = signs(&recorded);
+    pieces.extend(signs.iter().take(1).map(|sign| voice.sign(*sign)));
+    pieces.extend(flame(&recorded).map(|id| Piece::new(Rank::Why, voice.say(id, &[]))));
+    let answered = answers(&voice, asks, situation, &recorded, &believed, &advice);
+    let answered_all = !answered.is_empty() && asks.iter().all(|ask| !matches!(ask, Ask::Ration | Ask::Status));
+    pieces.extend(answered);
+    let doubtful = recorded.doubt.is_some() && recorded.facts.is_empty() && asks.is_empty();
+    let nothing_said = recorded.facts.is_empty() && asks.is_empty() && recorded.doubt.is_none();
+    let known = known_enough(&believed);
+    if !answered_all && !doubtful && (known || !nothing_said) {
+        pieces.push(voice.doing(&advice, believed.for_today(), &believed.so_far.site, &believed.mix()));
+        pieces.extend(whys(&voice, &recorded.household, &advice));
+        pieces.push(voice.gas(advice.gas_minutes));
+    } else if nothing_said && !first {
+        pieces.push(voice.must("hello-again", &[]));
+    }
+    pieces.extend(question.as_ref().map(|pending| match recorded.doubt {
+        Some(_) => voice.question(pending).never_dropped(),
+        None => voice.question(pending),
+    }));
+    let kind = match () {
+        () if doubtful => Kind::Question,
+        () if !asks.is_empty() && recorded.facts.is_empty() => Kind::Answer,
+        () => Kind::Advice,
+    };
+    if let Some(pending) = &question {
+        let talk = &mut recorded.household.talk;
+        talk.asked.insert(pending.topic, believed.today);
+        talk.measures_asked.extend(pending.measure);
+    }
+    recorded.household.talk.pending = question;
+    recorded.household.talk.met = true;
+    let mut decision = finished(mind, situation, recorded, believed, advice, known, pieces, first, kind, inbound);
+    if asks.contains(&Ask::Person) {
+        decision.replies.extend(call_for(mind, situation, decision.household.as_ref(), inbound));
+    }
+    decision
+}
+
+/// A reply whose pieces are settled already, with the advice that now holds.
+pub fn with_reply(
+    mind: &Mind,
+    situation: &Situation,
+    recorded: Recorded,
+    believed: Believed,
+    mut pieces: Vec<Piece>,
+    kind: Kind,
+    inbound: &Inbound,
+) -> Decision {
+    let advice = believed.advise();
+    let known = known_enough(&believed);
+    let voice = Voice::to(&mind.catalog, &recorded.household);
+    pieces.push(voice.doing(&advice, believed.for_today(), &believed.so_far.site, &believed.mix()));
+    finished(mind, situation, recorded, believed, advice, known, pieces, false, kind, inbound)
+}
+
+#[expect(clippy::too_many_arguments, reason = "the last step of a reply gathers all that was worked out before")]
+fn finished(
+    mind: &Mind,
+    situation: &Situation,
+    recorded: Recorded,
+    believed: Believed,
+    advice: Advice,
+    known: bool,
+    pieces: Vec<Piece>,
+    first: bool,
+    kind: Kind,
+    inbound: &Inbound,
+) -> Decision {
+    let mut household = recorded.household;
+    let room = if first { Room::FIRST } else { Room::USUAL };
+    let latin = Voice::to(&mind.catalog, &household).latin();
+    let text = compose(pieces, room, latin);
+    household.talk.last_heard = Some(believed.today);
+    household.talk.silences = 0;
+    household.talk.last_advice = Some(LastAdvice { at: inbound.sent_at, text: text.clone(), advice: advice.clone() });
+    let (twin, checkpoints, drop_checkpoints_from) = believed.keep();
+    let silent = matches!(situation.sender, Sender::Family { stopped: true, .. } | Sender::Stranger { stopped: true });
+    let replies = match silent {
+        true => vec![],
+        false => vec![Outbound {
+            id: answer_id(&inbound.gateway, &inbound.from, &inbound.id, 0),
+            gateway: inbound.gateway.clone(),
+            to: inbound.from.clone(),
+            text,
+            kind,
+            advice: known.then_some(advice),
+            not_before: inbound.received_at,
+        }],
+    };
+    Decision {
+        household: Some(household),
+        facts: recorded.facts,
+        twin: Some(twin),
+        checkpoints,
+        drop_checkpoints_from,
+        replies,
+        due: vec![(Due::Silence, Some(inbound.received_at + Duration::days(SILENCE_DAYS)))],
+        ..Decision::default()
+    }
+}
+
+/// A notice of the bot's own doings: no facts, and the advice that stands already.
+pub fn notice(situation: &Situation, household: Household, text: String, inbound: &Inbound) -> Decision {
+    let recorded = Recorded { household, facts: vec![], taken_back: vec![], doubt: None };
+    let believed = Believed::with(
+        situation,
+        &recorded,
+        crate::record::local_day(inbound.received_at, &recorded.household.time_zone),
+    );
+    let known = known_enough(&believed) && situation.household.is_some();
+    let advice = known.then(|| believed.advise());
+    Decision {
+        household: Some(recorded.household),
+        replies: vec![Outbound {
+            id: answer_id(&inbound.gateway, &inbound.from, &inbound.id, 0),
+            gateway: inbound.gateway.clone(),
+            to: inbound.from.clone(),
+            text,
+            kind: Kind::Notice,
+            advice,
+            not_before: inbound.received_at,
+        }],
+        ..Decision::default()
+    }
+}
+
+/// Whether we know enough of a digester for advice on it to be more than a guess.
+fn known_enough(believed: &Believed) -> bool {
+    let site = &believed.so_far.site;
+    let told = !believed.so_far.ledger.days.is_empty();
+    site.tank_l.is_some() || site.started.is_some() || told
+}
+
+/// The measures they count in, so that we answer in the same.
+fn remember_units(recorded: &mut Recorded) {
+    for fact in &recorded.facts {
+        match fact.what {
+            What::Fed { unit: Some(unit), feed, .. } if make_up(feed).is_food() => {
+                recorded.household.talk.feed_unit = Some(unit);
+            }
+            What::Water { unit: Some(unit), .. } => recorded.household.talk.water_unit = Some(unit),
+            _ => {}
+        }
+    }
+}
+
+fn wanted_mending(settled: &Settled) -> bool {
+    settled.reading.facts.iter().any(|told| matches!(told.what, What::Corrected { .. }))
+}
+
+fn signs(recorded: &Recorded) -> Vec<Sign> {
+    recorded
+        .facts
+        .iter()
+        .filter_map(|fact| match fact.what {
+            What::Sign { sign } => Some(sign),
+            _ => None,
+        })
+        .collect()
+}
+
+fn flame(recorded: &Recorded) -> Option<&'static str> {
+    recorded.facts.iter().find_map(|fact| match fact.what {
+        What::Flame { look: FlameLook::Yellow } => Some("flame-yellow"),
+        What::Flame { look: FlameLook::Weak } => Some("flame-weak"),
+        What::Flame { look: FlameLook::GoesOut } => Some("flame-goes_out"),
+        What::Flame { look: FlameLook::WillNotLight } => Some("flame-will_not_light"),
+        _ => None,
+    })
+}
+
+/// The weightiest reason, unless all is as usual or the same was said last time.
+fn whys(voice: &Voice, household: &Household, advice: &Advice) -> Option<Piece> {
+    let reason = advice.reasons.first()?;
+    let told_before = household
+        .talk
+        .last_advice
+        .as_ref()
+        .is_some_and(|last| last.advice.verdict == advice.verdict && last.advice.reasons.first() == Some(reason));
+    let routine = *reason == Reason::Usual;
+    (!routine && !(told_before && advice.verdict == Verdict::Feed)).then(|| voice.why(Rank::Why, *reason))
+}
+
+/// One piece for each thing they asked.
+fn answers(
+    voice: &Voice,
+    asks: &[Ask],
+    situation: &Situation,
+    recorded: &Recorded,
+    believed: &Believed,
+    advice: &Advice,
+) -> Vec<Piece> {
+    asks.iter()
+        .filter_map(|ask| match ask {
+            Ask::Ration | Ask::Status => None,
+            Ask::Water => {
+                let of = super::amounts::amount(voice.catalog, voice.lang, advice.ration_kg.max(1.0), Unit::Kg);
+                let water = voice.water(believed.water_for(advice.ration_kg.max(1.0)), &believed.so_far.site);
+                Some(voice.must("answer-water", &[("feed", of.into()), ("water", water.into())]))
+            }
+            Ask::Gas => {
+                let minutes = (advice.gas_minutes / 5.0).round() * 5.0;
+                Some(voice.must("answer-gas", &[("minutes", Value::Number(minutes))]))
+            }
+            Ask::Why => {
+                let last = recorded.household.talk.last_advice.as_ref().map_or(advice, |last| &last.advice);
+                let reasons: Vec<String> =
+                    last.reasons.iter().take(3).map(|reason| voice.say(&format!("why-{reason}"), &[])).collect();
+                let shorter = (1..=reasons.len()).rev().map(|n| reasons[..n].join(" ")).collect();
+                Some(Piece::or(Rank::Must, shorter))
+            }
+            Ask::Digestate => Some(voice.must("answer-digestate", &[])),
+            Ask::StartUp => Some(voice.must("answer-start_up", &[])),
+            Ask::Person => {
+                let reachable = situation.on_call.iter().any(|worker| worker.phone.is_some());
+                Some(voice.must(if reachable { "person-called" } else { "person-none" }, &[]))
+            }
+            Ask::CanFeed { feed } => Some(can_feed(voice, *feed)),
+            Ask::History { .. } => Some(history(voice, believed)),
+        })
+        .collect()
+}
+
+/// Whether a food may go in, from what it is made of.
+fn can_feed(voice: &Voice, feed: Feed) -> Piece {
+    let made = make_up(feed);
+    let sparing = [FeedKind::Greasy, FeedKind::Citrus, FeedKind::ProteinRich, FeedKind::Salty, FeedKind::Fibrous];
+    let id = match () {
+        () if !made.is_food() => "answer-can-no",
+        () if sparing.iter().any(|kind| made.is(*kind)) => "answer-can-some",
+        () => "answer-can-yes",
+    };
+    voice.must(id, &[("feed", voice.feed(feed).into())])
+}
+
+fn history(voice: &Voice, believed: &Believed) -> Piece {
+    let days: Vec<_> = believed.so_far.ledger.window(believed.today, 7).collect();
+    if days.is_empty() {
+        return voice.must("answer-history-none", &[]);
+    }
+    let kg: f64 = days.iter().map(|day| day.wet().get()).sum();
+    let water: f64 = days.iter().map(|day| day.water.get()).sum();
+    let minutes: f64 = days.iter().filter_map(|day| day.burned).map(|m| m.get()).sum();
+    let fed_days = days.iter().filter(|day| !day.portions.is_empty()).count();
+    let say =
+        |value: f64| Value::Text(super::amounts::number(voice.catalog, voice.lang, (value * 10.0).round() / 10.0));
+    voice.must(
+        "answer-history",
+        &[("kg", say(kg)), ("days", Value::Number(fed_days as f64)), ("water", say(water)), ("minutes", say(minutes))],
+    )
+}
+
+/// The text that asks the field worker to call them.
+fn call_for(mind: &Mind, situation: &Situation, household: Option<&Household>, inbound: &Inbound) -> Option<Outbound> {
+    let worker = situation.on_call.iter().find(|worker| worker.phone.is_some())?;
+    let (to, gateway) = (worker.phone.clone()?, worker.gateway.clone()?);
+    let voice = Voice::in_lang(&mind.catalog, &worker.lang);
+    let name = household.map(crate::staff::name_of).unwrap_or_default();
+    let text = voice.say("staff-person", &[("name", name.into()), ("number", inbound.from.as_str().into())]);
+    Some(Outbound {
+        id: answer_id(&inbound.gateway, &inbound.from, &inbound.id, 1),
+        gateway,
+        to,
+        text: compose(vec![Piece::new(Rank::Must, text)], Room::STAFF, voice.latin()),
+        kind: Kind::Staff,
+        advice: None,
+        not_before: inbound.received_at,
+    })
+}

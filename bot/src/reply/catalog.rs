@@ -1,0 +1,101 @@
+//! The sentences of every language, by message id (Fluent files `bot/lang/xx/replies.ftl`).
+//!
+//! Takes an id and its values; gives the sentence. Never decides what to say.
+
+use crate::lang::{Folder, LangError};
+use fluent_bundle::concurrent::FluentBundle;
+use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
+use std::collections::BTreeMap;
+
+/// The language that every message is sure to exist in.
+pub const FALLBACK: &str = "en";
+
+pub struct Catalog {
+    languages: BTreeMap<String, FluentBundle<FluentResource>>,
+}
+
+impl std::fmt::Debug for Catalog {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_list().entries(self.languages.keys()).finish()
+    }
+}
+
+/// Values for a sentence's places.
+pub type Values<'a> = &'a [(&'static str, Value)];
+
+/// What can stand in a sentence's place.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Value {
+    Text(String),
+    Number(f64),
+}
+
+impl From<String> for Value {
+    fn from(text: String) -> Self {
+        Value::Text(text)
+    }
+}
+impl From<&str> for Value {
+    fn from(text: &str) -> Self {
+        Value::Text(text.to_owned())
+    }
+}
+impl From<f64> for Value {
+    fn from(number: f64) -> Self {
+        Value::Number(number)
+    }
+}
+impl From<u32> for Value {
+    fn from(number: u32) -> Self {
+        Value::Number(f64::from(number))
+    }
+}
+
+impl Catalog {
+    /// Errors: a file that is not Fluent, or names no language.
+    pub fn new(folders: &[Folder]) -> Result<Catalog, LangError> {
+        let mut languages = BTreeMap::new();
+        for folder in folders {
+            let wrong = |why: String| LangError::Wrong { code: folder.code.clone(), file: "replies.ftl", why };
+            let resource = FluentResource::try_new(folder.replies.clone())
+                .map_err(|(_, errors)| wrong(errors.iter().map(ToString::to_string).collect::<Vec<_>>().join("; ")))?;
+            let code = folder.code.parse::<unic_langid::LanguageIdentifier>().map_err(|e| wrong(e.to_string()))?;
+            let mut bundle = FluentBundle::new_concurrent(vec![code]);
+            bundle.set_use_isolating(false);
+            bundle
+                .add_resource(resource)
+                .map_err(|errors| wrong(errors.iter().map(ToString::to_string).collect::<Vec<_>>().join("; ")))?;
+            languages.insert(folder.code.clone(), bundle);
+        }
+        Ok(Catalog { languages })
+    }
+
+    pub fn speaks(&self, lang: &str) -> bool {
+        self.languages.contains_key(lang)
+    }
+
+    pub fn languages(&self) -> impl Iterator<Item = &str> {
+        self.languages.keys().map(String::as_str)
+    }
+
+    /// The sentence, in the language asked for, else in the one that has them all.
+    pub fn say(&self, lang: &str, id: &str, values: Values) -> String {
+        self.try_say(lang, id, values).or_else(|| self.try_say(FALLBACK, id, values)).unwrap_or_default()
+    }
+
+    /// The sentence, if the language has it.
+    pub fn try_say(&self, lang: &str, id: &str, values: Values) -> Option<String> {
+        let bundle = self.languages.get(lang)?;
+        let pattern = bundle.get_message(id)?.value()?;
+        let mut args = FluentArgs::new();
+        for (name, value) in values {
+            match value {
+                Value::Text(text) => args.set(*name, FluentValue::from(text.as_str())),
+                Value::Number(number) => args.set(*name, FluentValue::from(*number)),
+            }
+        }
+        let mut errors = vec![];
+        let said = bundle.format_pattern(pattern, Some(&args), &mut errors);
+        errors.is_empty().then(|| said.into_owned())
+    }
+}

@@ -1,0 +1,105 @@
+//! Pieces of a reply to one text: the weightiest kept whole, the lightest shortened or left out until it fits.
+
+use super::segments::{Encoding, plain, size};
+
+/// One thought of a reply: its wordings from the fullest to the shortest, and how readily it goes.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Piece {
+    wordings: Vec<String>,
+    rank: Rank,
+}
+
+/// What may be left out, weightiest first: the last is shortened or dropped first.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Rank {
+    /// Never left out.
+    Must,
+    Question,
+    Heard,
+    Why,
+    Extra,
+}
+
+impl Piece {
+    pub fn new(rank: Rank, wording: String) -> Piece {
+        Piece { wordings: vec![wording], rank }
+    }
+
+    pub fn never_dropped(self) -> Piece {
+        Piece { rank: Rank::Must, ..self }
+    }
+
+    /// With shorter wordings, each shorter than the one before.
+    pub fn or(rank: Rank, wordings: Vec<String>) -> Piece {
+        Piece { wordings, rank }
+    }
+}
+
+/// Segments a text may take: one; an alphabet of two-byte letters needs two for the same words.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Room {
+    pub gsm7: usize,
+    pub ucs2: usize,
+}
+
+impl Room {
+    pub const USUAL: Room = Room { gsm7: 1, ucs2: 2 };
+    /// The first reply says who we are and how to stop.
+    pub const FIRST: Room = Room { gsm7: 2, ucs2: 4 };
+    pub const STAFF: Room = Room { gsm7: 2, ucs2: 4 };
+
+    pub fn fits(self, text: &str) -> bool {
+        let size = size(text);
+        size.segments <= if size.encoding == Encoding::Gsm7 { self.gsm7 } else { self.ucs2 }
+    }
+}
+
+/// The text, in the order of the pieces. `latin`: the language can be written in the cheap alphabet.
+pub fn compose(pieces: Vec<Piece>, room: Room, latin: bool) -> String {
+    let mut pieces: Vec<Piece> = pieces.into_iter().filter(|p| p.wordings.iter().any(|w| !w.is_empty())).collect();
+    loop {
+        let text = pieces.iter().map(|p| p.wordings[0].as_str()).collect::<Vec<_>>().join(" ");
+        let text = if latin { plain(&text) } else { text };
+        if room.fits(&text) {
+            return text;
+        }
+        let lightest = pieces
+            .iter()
+            .enumerate()
+            .filter(|(_, p)| p.rank != Rank::Must || p.wordings.len() > 1)
+            .max_by_key(|(at, p)| (p.rank, *at))
+            .map(|(at, _)| at);
+        match lightest {
+            Some(at) if pieces[at].wordings.len() > 1 => {
+                pieces[at].wordings.remove(0);
+            }
+            Some(at) => {
+                pieces.remove(at);
+            }
+            None => return text,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_lightest_goes_first_and_the_order_stays() {
+        let pieces = vec![
+            Piece::new(Rank::Heard, "Noted: 3 kg scraps.".into()),
+            Piece::new(Rank::Must, "m".repeat(100)),
+            Piece::or(Rank::Why, vec!["w".repeat(60), "short why".into()]),
+            Piece::new(Rank::Extra, "e".repeat(60)),
+        ];
+        let text = compose(pieces, Room::USUAL, true);
+        assert_eq!(text, format!("Noted: 3 kg scraps. {} short why", "m".repeat(100)));
+    }
+
+    #[test]
+    fn a_must_is_never_cut() {
+        let text = compose(vec![Piece::new(Rank::Must, "m".repeat(200))], Room::USUAL, true);
+        assert_eq!(text.len(), 200);
+    }
+}

@@ -1,0 +1,10 @@
+//! Advice to words: what the bot says, in the family's language and measures, in one segment where it can be.
+
+pub mod amounts;
+pub mod answer;
+pub mod catalog;
+pub mod compose;
+pub mod segments;
+pub mod word;
+
+pub use answer::reply;

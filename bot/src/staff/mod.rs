@@ -1,0 +1,117 @@
+//! A field worker's texts: history of a household, acting for a family, taking an alarm.
+//!
+//! Takes the situation of the household named; gives one answer of two segments at most.
+
+use crate::household::{Decision, Household, Situation, Staff};
+use crate::message::{Inbound, Kind, Outbound, answer_id};
+use crate::mind::Mind;
+use crate::record::{local_day, record};
+use crate::reply::amounts::number;
+use crate::reply::catalog::Value;
+use crate::reply::compose::{Piece, Room, compose};
+use crate::reply::word::Voice;
+use crate::text::reading::{Ask, Reading};
+use crate::twins::Believed;
+
+/// What staff see of a household that nobody has named.
+pub fn name_of(household: &Household) -> String {
+    if household.name.is_empty() { format!("#{}", household.id) } else { household.name.clone() }
+}
+
+/// The household a field worker's text is about, as written.
+pub fn household_meant(reading: &Reading) -> Option<String> {
+    reading.for_household.clone().or_else(|| {
+        reading.asks.iter().find_map(|ask| match ask {
+            Ask::History { of } => of.clone(),
+            _ => None,
+        })
+    })
+}
+
+/// "ok 12": the alarm at household 12 is taken.
+pub fn taken(text: &str) -> Option<String> {
+    let mut words = text.split_whitespace();
+    let first = words.next()?.to_lowercase();
+    let number = words.next()?;
+    let only = words.next().is_none() && number.bytes().all(|b| b.is_ascii_digit());
+    (first == "ok" && only).then(|| number.to_owned())
+}
+
+/// What follows from a field worker's text.
+pub fn decide(mind: &Mind, worker: &Staff, situation: &Situation, reading: &Reading, inbound: &Inbound) -> Decision {
+    let voice = Voice::in_lang(&mind.catalog, &worker.lang);
+    let answer = |pieces: Vec<Piece>| {
+        vec![Outbound {
+            id: answer_id(&inbound.gateway, &inbound.from, &inbound.id, 0),
+            gateway: inbound.gateway.clone(),
+            to: inbound.from.clone(),
+            text: compose(pieces, Room::STAFF, voice.latin()),
+            kind: Kind::Staff,
+            advice: None,
+            not_before: inbound.received_at,
+        }]
+    };
+    let Some(household) = &situation.household else {
+        let piece = match taken(&inbound.text).or_else(|| household_meant(reading)) {
+            Some(said) => voice.must("staff-unknown", &[("said", said.into())]),
+            None => voice.must("staff-help", &[]),
+        };
+        return Decision { replies: answer(vec![piece]), ..Decision::default() };
+    };
+    let name = || Value::Text(name_of(household));
+    if taken(&inbound.text).is_some() {
+        let values = [("name", name()), ("id", Value::Text(household.id.to_string()))];
+        return Decision {
+            replies: answer(vec![voice.must("staff-ok", &values)]),
+            acknowledged_by: Some(worker.id),
+            due: vec![(crate::household::Due::Alarm, None)],
+            audit: Some(format!("{} took the alarm", worker.name)),
+            ..Decision::default()
+        };
+    }
+    let recorded = record(household.clone(), &situation.facts, reading, inbound.sent_at);
+    let told = !recorded.facts.is_empty();
+    let today = local_day(inbound.received_at, &household.time_zone);
+    let believed = Believed::with(situation, &recorded, today);
+    let advice = believed.advise();
+    if !told {
+        let load = believed.so_far.ledger.load(today, 7, believed.so_far.liquid());
+        let window: Vec<_> = believed.so_far.ledger.window(today, 7).collect();
+        let n = |value: f64| Value::Text(number(&mind.catalog, voice.lang, (value * 10.0).round() / 10.0));
+        let last = window.iter().map(|day| day.day).max();
+        let values = [
+            ("name", name()),
+            ("kg", n(window.iter().map(|day| day.wet().get()).sum())),
+            ("days", n(window.iter().filter(|day| !day.portions.is_empty()).count() as f64)),
+            ("olr", n(load.olr)),
+            ("water", n(window.iter().map(|day| day.water.get()).sum())),
+            ("minutes", n(window.iter().filter_map(|day| day.burned).map(|m| m.get()).sum())),
+            ("verdict", advice.verdict.id().into()),
+            ("ration", n(advice.ration_kg)),
+            ("risk", n((advice.risk * 100.0).round())),
+            ("ago", n(last.map_or(7.0, |day| f64::from(today.since(day))))),
+        ];
+        return Decision {
+            replies: answer(vec![voice.must("staff-history", &values)]),
+            audit: Some(format!("{} asked the history", worker.name)),
+            ..Decision::default()
+        };
+    }
+    let pieces = voice
+        .heard("heard", &recorded.facts, today)
+        .into_iter()
+        .chain([voice.doing(&advice, believed.for_today(), &believed.so_far.site, &believed.mix())])
+        .collect();
+    let said = compose(pieces, Room::USUAL, voice.latin());
+    let (twin, checkpoints, drop_checkpoints_from) = believed.keep();
+    Decision {
+        replies: answer(vec![voice.must("staff-noted", &[("name", name()), ("reply", said.into())])]),
+        household: Some(recorded.household),
+        facts: recorded.facts,
+        twin: Some(twin),
+        checkpoints,
+        drop_checkpoints_from,
+        audit: Some(format!("{} told facts for the family", worker.name)),
+        ..Decision::default()
+    }
+}

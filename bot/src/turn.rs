@@ -1,0 +1,141 @@
+//! The spine: one text in, what follows from it out.
+//!
+//! ```text
+//! text -> reading -> facts -> twin -> advice -> reply
+//!         read      record   assimilate  advise   word
+//! ```
+//!
+//! `answer` loads, decides and saves; `decide` is pure: the same situation, text and time give the same decision.
+
+use crate::clock;
+use crate::household::{Decision, Household, Phone, Sender, Situation};
+use crate::message::Inbound;
+use crate::mind::Mind;
+use crate::record::{local_date, local_day, record};
+use crate::reply::reply;
+use crate::staff;
+use crate::store::{Cause, Claim, Kept, Store, StoreError, Wake, Wanted};
+use crate::talk::{self, Settled};
+use crate::text::read;
+use crate::text::reading::{Control, Reading};
+use crate::twins::Believed;
+use bellyful_core::fact::What;
+use bellyful_core::units::Day;
+use chrono::{DateTime, Utc};
+
+/// What the text says, in the language known of its writer.
+fn read_for(mind: &Mind, inbound: &Inbound, lang: Option<&str>, time_zone: &str) -> Reading {
+    read(&mind.lexicons, &inbound.text, lang, local_date(inbound.sent_at, time_zone))
+}
+
+/// What follows from a text.
+pub fn decide(mind: &Mind, situation: &Situation, settled: &Settled, inbound: &Inbound) -> Decision {
+    if let Sender::Staff(worker) = &situation.sender {
+        return staff::decide(mind, worker, situation, &settled.reading, inbound);
+    }
+    let household = situation.household.clone().unwrap_or_else(|| mind.newcomer(inbound, &settled.reading.lang));
+    let decision = decide_for(mind, situation, household, settled, inbound);
+    match situation.sender {
+        Sender::Stranger { .. } => {
+            let join = vec![Phone { gateway: inbound.gateway.clone(), number: inbound.from.clone() }];
+            Decision { join, ..decision }
+        }
+        _ => decision,
+    }
+}
+
+fn decide_for(
+    mind: &Mind,
+    situation: &Situation,
+    household: Household,
+    settled: &Settled,
+    inbound: &Inbound,
+) -> Decision {
+    if settled.reading.danger() {
+        return talk::alarm(mind, situation, household, &settled.reading, inbound);
+    }
+    if let Some(decision) = talk::obey(mind, situation, &household, settled, inbound) {
+        return decision;
+    }
+    let recorded = record(household, &situation.facts, &settled.reading, inbound.sent_at);
+    let believed = Believed::with(situation, &recorded, local_day(inbound.received_at, &recorded.household.time_zone));
+    reply(mind, situation, recorded, settled, believed, inbound)
+}
+
+/// Loads, decides and keeps, for one text. Errors: the store's; a household that moved on meanwhile is decided again.
+pub async fn answer(store: &Store, mind: &Mind, claim: &Claim, now: DateTime<Utc>) -> Result<Kept, StoreError> {
+    let inbound = &claim.inbound;
+    let mut tries = 0;
+    loop {
+        let sender = store.sender(&inbound.from).await?;
+        let (situation, settled) = look(store, mind, sender, inbound).await?;
+        let decision = decide(mind, &situation, &settled, inbound);
+        match store.keep(Cause::Text(claim), &situation, decision, now).await {
+            Err(StoreError::Stale(_)) if tries < STALE_TRIES => tries += 1,
+            kept => return kept,
+        }
+    }
+}
+
+/// A household is worked by one at a time; only staff acting for it can come between.
+const STALE_TRIES: u32 = 4;
+
+/// The situation and what the text means in it: each needs a little of the other, the language and how far back it speaks.
+async fn look(
+    store: &Store,
+    mind: &Mind,
+    sender: Sender,
+    inbound: &Inbound,
+) -> Result<(Situation, Settled), StoreError> {
+    if let Sender::Staff(worker) = &sender {
+        let reading = read_for(mind, inbound, Some(&worker.lang), "UTC");
+        let household = staff::taken(&inbound.text).or_else(|| staff::household_meant(&reading));
+        let situation = match household {
+            Some(household) => {
+                let since = Some(local_day(inbound.sent_at, "UTC").plus(-STAFF_BACK_DAYS));
+                store.situation(&sender, Wanted { household: Some(household), since }).await?
+            }
+            None => store.situation(&sender, Wanted::default()).await?,
+        };
+        return Ok((situation, Settled::alone(reading)));
+    }
+    let situation = store.situation(&sender, Wanted::default()).await?;
+    let reading = match &situation.household {
+        Some(household) => read_for(mind, inbound, Some(&household.lang), &household.time_zone),
+        None => read_for(mind, inbound, None, "UTC"),
+    };
+    let settled = match &situation.household {
+        Some(household) => talk::settle(mind, household, &reading, inbound),
+        None => Settled::alone(reading),
+    };
+    let reaches = situation.household.as_ref().and_then(|household| reach(household, &settled.reading, inbound));
+    let kept_from = situation.twin.as_ref().map(|kept| kept.day);
+    match (reaches, kept_from) {
+        (Some(since), Some(from)) if since < from => {
+            Ok((store.situation(&sender, Wanted { household: None, since: Some(since) }).await?, settled))
+        }
+        _ => Ok((situation, settled)),
+    }
+}
+
+/// How far back a field worker's text is taken to speak.
+const STAFF_BACK_DAYS: i32 = 7;
+
+/// The earliest day that a text says something about.
+fn reach(household: &Household, reading: &Reading, inbound: &Inbound) -> Option<Day> {
+    let today = local_day(inbound.sent_at, &household.time_zone);
+    let told = reading.facts.iter().map(|told| match told.what {
+        What::Corrected { .. } => household.talk.last_day.unwrap_or(today),
+        What::NotFed { days } => today.plus(told.day.unwrap_or(0) + 1 - days.clamp(1, 60) as i32),
+        _ => today.plus(told.day.unwrap_or(0)),
+    });
+    let undone = matches!(reading.control, Some(Control::Undo)).then_some(household.talk.last_day).flatten();
+    told.chain(undone).min()
+}
+
+/// What the clock wakes us for, in the same three steps.
+pub async fn wake(store: &Store, mind: &Mind, wake: &Wake, now: DateTime<Utc>) -> Result<Kept, StoreError> {
+    let situation = store.situation_of(wake.household).await?;
+    let decision = clock::decide(mind, &situation, wake.due, wake.at, now);
+    store.keep(Cause::Wake(wake), &situation, decision, now).await
+}
