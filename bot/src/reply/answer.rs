@@ -226,7 +226,8 @@ fn whys(voice: &Voice, household: &Household, advice: &Advice) -> Option<Piece> 
         .as_ref()
         .is_some_and(|last| last.advice.verdict == advice.verdict && last.advice.reasons.first() == Some(reason));
     let routine = *reason == Reason::Usual;
-    (!routine && !(told_before && advice.verdict == Verdict::Feed)).then(|| voice.why(Rank::Why, *reason))
+    let repeated = told_before && advice.verdict == Verdict::Feed;
+    (!(routine || repeated)).then(|| voice.why(Rank::Why, *reason))
 }
 
 /// One piece for each thing they asked.
