@@ -173,7 +173,7 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
     }
     made.habit = made.has(Cue::Habit);
     made.past = made.has(Cue::Was);
-    made.present = made.has(Cue::Is) && !made.past || made.has(Cue::Now);
+    made.present = made.has(Cue::Is) && !made.past || made.has(Cue::Now) || made.has(Cue::Still);
     made.asks |= made.any(&ASKING);
     made.plan = made.any(&Cues::of(&[Cue::Will, Cue::PutPlan])) && !made.asks
         || made.has(Cue::If)
@@ -195,6 +195,15 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
             Some(When::Ago(days)) if !made.has(Cue::Start) => made.days.push((at, -days)),
             _ => {}
         }
+    }
+    // "yesterday 6 kg and now foam": now is a day of its own beside another.
+    if !made.days.is_empty() {
+        for at in from..to {
+            if row.nodes[at].kind == Kind::Phrase && row.nodes[at].has(Cue::Now) {
+                made.days.push((at, 0));
+            }
+        }
+        made.days.sort_unstable();
     }
     made
 }

@@ -10,7 +10,7 @@ use bellyful_core::feeds::Feed;
 pub fn join(row: &mut Row) {
     let mut at = 0;
     while at < row.nodes.len() {
-        if !(peel(row, at) || dung(row, at) || starch_water(row, at) || soapy(row, at) || leftover(row, at)) {
+        if !(peel(row, at) || dung(row, at) || starch_water(row, at) || soapy(row, at) || leftover(row, at) || from_a_digester(row, at)) {
             at += 1;
         }
     }
@@ -195,6 +195,14 @@ fn starch_water(row: &mut Row, at: usize) -> bool {
     };
     let water = |node: &Node| node.kind == Kind::Phrase && node.has(Cue::Water);
     let boil = |node: &Node| node.kind == Kind::Phrase && node.has(Cue::Boil);
+    if row.nodes[at].feed() == Some(Feed::StarchWater) && row.nodes[at].kind == Kind::Phrase {
+        let (next, _) = after(row, at);
+        let more = row.lexicon.habits.part != Side::After && row.nodes.get(next).is_some_and(starchy);
+        if more {
+            set(row, at, next, Feed::StarchWater);
+        }
+        return more;
+    }
     if water(&row.nodes[at]) {
         let (mut next, mut linked) = after(row, at);
         while row.nodes.get(next).is_some_and(boil) {
@@ -261,4 +269,42 @@ fn leftover(row: &mut Row, at: usize) -> bool {
     set(row, at, next, feed);
     row.nodes[at].meaning = meaning;
     true
+}
+
+/// "slurry from my neighbour's digester" is digestate; slurry of the own tank is none.
+fn from_a_digester(row: &mut Row, at: usize) -> bool {
+    let slurry = |node: &Node| node.kind == Kind::Phrase && (node.has(Cue::Slurry) || node.feed() == Some(Feed::Digestate));
+    if slurry(&row.nodes[at]) {
+        let (mut tank, mut another, mut end) = (false, false, at);
+        for next in at + 1..row.nodes.len().min(at + 9) {
+            let node = &row.nodes[next];
+            let link = is_of(row, next) || node.has(Cue::My) || node.number().is_some_and(|n| n.weak) || node.has(Cue::Modifier) && node.feed().is_none();
+            if node.has(Cue::Tank) && node.kind == Kind::Phrase && !node.has(Cue::Running) {
+                tank = true;
+                end = next;
+            } else if node.kind == Kind::Phrase && node.has(Cue::Running) {
+                (another, end) = (true, next);
+            } else if tank && is_of(row, next - 1) | row.nodes[next - 1].has(Cue::My) && (node.unknown() || node.has(Cue::Other)) {
+                (another, end) = (true, next);
+                break;
+            } else if !link || next == at + 1 && !is_of(row, next) {
+                break;
+            }
+        }
+        if another {
+            set(row, at, end, Feed::Digestate);
+            return true;
+        }
+        return false;
+    }
+    // "dusre plant ki slurry"
+    let (next, of) = after(row, at);
+    if row.nodes[at].has(Cue::Running) && row.nodes[at].kind == Kind::Phrase && (of || next == at + 1) {
+        let (slurry_at, _) = if row.nodes.get(next).is_some_and(|node| node.has(Cue::Tank)) { after(row, next) } else { (next, of) };
+        if row.nodes.get(slurry_at).is_some_and(slurry) {
+            set(row, at, slurry_at, Feed::Digestate);
+            return true;
+        }
+    }
+    false
 }

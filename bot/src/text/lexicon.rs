@@ -143,6 +143,11 @@ impl Lexicon {
         }
         made.fuzzy =
             Fuzzy::new(made.words.iter().filter(|&(_, &id)| matters[id as usize]).map(|(word, &id)| (id, &**word)));
+        for (typed, meant) in &list.habits.aliases {
+            if let Some(&id) = made.words.get(fold(meant).as_str()) {
+                made.words.insert(fold(typed).into_boxed_str(), id);
+            }
+        }
         let mut sounds = HashMap::new();
         let mut words: Vec<(&Box<str>, &u32)> = made.words.iter().collect();
         words.sort_by_key(|&(_, &id)| id);

@@ -48,14 +48,15 @@ impl Reader<'_> {
 
     /// "no, 3": and not "no water" or "no gas".
     fn no_stands_alone(&self, at: usize) -> bool {
-        let Some(next) = self.row.nodes.get(at + 1) else { return false };
+        let next = (at + 1..self.row.nodes.len()).find(|&i| matches!(self.node(i).kind, Kind::Mark(_)) || !self.chatter(i));
+        let Some(next) = next.map(|next| self.node(next)) else { return false };
         match next.kind {
             Kind::Mark(_) | Kind::Number(_) => true,
             Kind::Quantity(q) => {
                 !q.implied && q.unit.is_some() && q.number.is_some_and(|n| !n.fraction || q.unit.is_some())
             }
             Kind::Phrase => {
-                next.any(&Cues::of(&[Cue::Is, Cue::Was, Cue::Meant, Cue::Sorry, Cue::No])) || self.is_no(at + 1)
+                next.any(&Cues::of(&[Cue::Is, Cue::Was, Cue::Meant, Cue::Sorry, Cue::No])) || next.meaning.control == self.node(at).meaning.control && next.meaning.control.is_some()
             }
             _ => false,
         }
@@ -106,7 +107,7 @@ impl Reader<'_> {
                 Some(Matter::Feed)
             } else if node.number().is_some_and(|n| !n.weak)
                 || node.quantity().is_some_and(|q| {
-                    q.number.is_some() && !matches!(q.unit, Some(UnitWord::Time(_) | UnitWord::Days(_)) | None)
+                    !matches!(q.unit, Some(UnitWord::Time(_) | UnitWord::Days(_)) | None)
                 })
             {
                 Some(Matter::Amount)

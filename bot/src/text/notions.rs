@@ -13,7 +13,7 @@ ids!(/// A notion that rules combine; the id is the key under `[cues]` in a lang
     And = "and", Or = "or", But = "but", Of = "of", In = "in", With = "with", To = "to", Is = "is", Was = "was",
     Not = "not", Without = "without", Nothing = "nothing", Only = "only", About = "about", Some = "some", My = "my",
     Holds = "holds", Modifier = "modifier", Times = "times", Minus = "minus", At = "at", Sized = "sized",
-    Now = "now", Again = "again", Almost = "almost", DontKnow = "dont_know", Point = "point", Bang = "bang",
+    Now = "now", Still = "still", Again = "again", Almost = "almost", DontKnow = "dont_know", Point = "point", Bang = "bang",
     // Time
     Ago = "ago", Since = "since", Night = "night", Colon = "colon", Habit = "habit", Will = "will", If = "if",
     VagueTime = "vague_time", PastDay = "vague_day", Morning = "part_of_day",

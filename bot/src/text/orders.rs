@@ -17,7 +17,10 @@ impl Reader<'_> {
             let node = self.node(at);
             match node.kind {
                 Kind::Mark(_) => {}
-                Kind::Phrase => {
+                // "more" alone is an order, though "more dung" is an amount.
+                Kind::Quantity(q) if q.unit.is_none() && node.meaning.control.is_none() => other = true,
+                Kind::Quantity(q) if q.unit.is_some() => other = true,
+                Kind::Phrase | Kind::Quantity(_) => {
                     if let Some(code) = node.meaning.language {
                         language = Some(self.row.lexicon.languages[usize::from(code)].clone());
                     } else if node.has(Cue::LanguageWord) {
@@ -36,7 +39,7 @@ impl Reader<'_> {
                             _ => found = Some(control),
                         }
                     } else if !node.has(Cue::Chatter)
-                        && !node.any(&Cues::of(&[Cue::In, Cue::To, Cue::Of, Cue::My, Cue::Is, Cue::Now, Cue::And]))
+                        && !node.any(&Cues::of(&[Cue::In, Cue::To, Cue::Of, Cue::My, Cue::Is, Cue::Now, Cue::Still, Cue::And]))
                         && node.meaning.number != Some(super::notions::NumberWord::Article)
                     {
                         other = true;

@@ -132,6 +132,8 @@ impl Reader<'_> {
                         None
                     }
                     Kind::Number(number) if !number.weak || self.weak_counts(at) => Some(Piece::Bare(number)),
+                    // "burnt in the pot": where, not how much.
+                    Kind::Quantity(q) if q.implied && self.stands_in(clause, at) => None,
                     Kind::Quantity(q) if q.unit.is_none() => (self.thing_near(clause, at)).then_some(Piece::Amount(q)),
                     Kind::Quantity(q) => matches!(
                         q.unit,
@@ -163,6 +165,10 @@ impl Reader<'_> {
             }
         }
         atoms
+    }
+
+    fn stands_in(&self, clause: &Clause, at: usize) -> bool {
+        at > clause.from && self.has(at - 1, Cue::In) && !self.has(at - 1, Cue::Put) && !self.has(at + 1, Cue::Of)
     }
 
     fn weak_counts(&self, at: usize) -> bool {
@@ -690,7 +696,9 @@ impl Reader<'_> {
             return amount
                 .is_some_and(|a| matches!(a.what, Piece::Amount(q) if q.number.is_none()) && self.denied(clause, at));
         }
-        self.denied(clause, at)
+        // "didn't add water": the doing is denied, and the thing with it.
+        let doing = (clause.from..at).rev().take(4).find(|&i| self.node(i).kind == Kind::Phrase && self.has(i, Cue::Put));
+        self.denied(clause, at) || doing.is_some_and(|doing| self.denied(clause, doing))
     }
 
     fn denied_portion(&mut self, clause: &Clause, thing: &Atom, day: i32) {
@@ -852,7 +860,7 @@ impl Reader<'_> {
             self.doubt(About::Day, from, from + 1);
             return;
         }
-        if clause.days.len() > 1 && days == 1 {
+        if days == 1 && self.days_in_a_row(clause) {
             // "neither yesterday nor today"
             for (node, day) in clause.days.clone() {
                 self.tell(node, Some(day), What::NotFed { days: 1 });
@@ -863,6 +871,13 @@ impl Reader<'_> {
             self.tell(at, Some(day), What::NotFed { days: days as u32 });
         }
         self.use_up(clause.range());
+    }
+
+    /// Several days named one by one, with only joints between.
+    fn days_in_a_row(&self, clause: &Clause) -> bool {
+        const JOINTS: Cues = Cues::of(&[Cue::And, Cue::Or, Cue::Not, Cue::Of, Cue::In]);
+        let (Some(first), Some(last)) = (clause.days.first(), clause.days.last()) else { return false };
+        first.0 < last.0 && (first.0..last.0).all(|i| self.node(i).when().is_some() || self.node(i).any(&JOINTS))
     }
 
     /// "yesterday nothing": with only a day beside it, or food.

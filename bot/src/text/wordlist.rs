@@ -43,6 +43,9 @@ pub struct Habits {
     /// Letters mixed up in writing: (typed, made into), in order.
     #[serde(default)]
     pub sounds: Vec<(String, String)>,
+    /// Short forms of a word: (typed, meant).
+    #[serde(default)]
+    pub aliases: Vec<(String, String)>,
     /// Words whose accents matter.
     #[serde(default)]
     pub distinct: Vec<String>,
