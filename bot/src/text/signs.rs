@@ -32,7 +32,7 @@ const WET: Cues = Cues::of(&[Cue::Tank, Cue::Slurry, Cue::Water]);
 
 impl Reader<'_> {
     pub fn signs(&mut self, clause: &Clause) {
-        if clause.plan && !clause.has(Cue::Now) || clause.has(Cue::AskDigestate) {
+        if self.only_supposed(clause) || clause.has(Cue::AskDigestate) {
             return;
         }
         self.listed_signs(clause);
@@ -41,6 +41,15 @@ impl Reader<'_> {
         self.made_signs(clause);
         self.water_in_line(clause);
         self.oddities(clause);
+    }
+
+    /// "if it smells of gas": nothing is told. A word that is "yes" as well as "if" supposes nothing at the start.
+    fn only_supposed(&self, clause: &Clause) -> bool {
+        clause.range().any(|at| {
+            let node = self.node(at);
+            let supposes = node.kind == Kind::Phrase && (node.has(Cue::If) || node.has(Cue::Hypothetical));
+            supposes && !(at == clause.from && node.meaning.control.is_some())
+        })
     }
 
     /// A sign's day: on its day when told as past, else today's unless its clause is dated.
