@@ -61,6 +61,8 @@ impl Reader<'_> {
             self.ask(Ask::Water);
         } else if clause.any(&Cues::of(&[Cue::CanI, Cue::Good4])) && !feeds.is_empty() && !how_much {
             self.may_go_in(&feeds);
+        } else if clause.has(Cue::CanI) && put && feeds.is_empty() && water.is_some() && !how_much {
+            self.ask(Ask::Water);
         } else if clause.has(Cue::Ration)
             || how_much && (put || !feeds.is_empty())
             || clause.has(Cue::CanI) && put && feeds.is_empty() && water.is_none()

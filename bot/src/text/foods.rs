@@ -10,7 +10,13 @@ use bellyful_core::feeds::Feed;
 pub fn join(row: &mut Row) {
     let mut at = 0;
     while at < row.nodes.len() {
-        if !(peel(row, at) || dung(row, at) || starch_water(row, at) || soapy(row, at) || leftover(row, at) || from_a_digester(row, at)) {
+        if !(peel(row, at)
+            || dung(row, at)
+            || starch_water(row, at)
+            || soapy(row, at)
+            || leftover(row, at)
+            || from_a_digester(row, at))
+        {
             at += 1;
         }
     }
@@ -273,18 +279,25 @@ fn leftover(row: &mut Row, at: usize) -> bool {
 
 /// "slurry from my neighbour's digester" is digestate; slurry of the own tank is none.
 fn from_a_digester(row: &mut Row, at: usize) -> bool {
-    let slurry = |node: &Node| node.kind == Kind::Phrase && (node.has(Cue::Slurry) || node.feed() == Some(Feed::Digestate));
+    let slurry =
+        |node: &Node| node.kind == Kind::Phrase && (node.has(Cue::Slurry) || node.feed() == Some(Feed::Digestate));
     if slurry(&row.nodes[at]) {
         let (mut tank, mut another, mut end) = (false, false, at);
         for next in at + 1..row.nodes.len().min(at + 9) {
             let node = &row.nodes[next];
-            let link = is_of(row, next) || node.has(Cue::My) || node.number().is_some_and(|n| n.weak) || node.has(Cue::Modifier) && node.feed().is_none();
+            let link = is_of(row, next)
+                || node.has(Cue::My)
+                || node.number().is_some_and(|n| n.weak)
+                || node.has(Cue::Modifier) && node.feed().is_none();
             if node.has(Cue::Tank) && node.kind == Kind::Phrase && !node.has(Cue::Running) {
                 tank = true;
                 end = next;
             } else if node.kind == Kind::Phrase && node.has(Cue::Running) {
                 (another, end) = (true, next);
-            } else if tank && is_of(row, next - 1) | row.nodes[next - 1].has(Cue::My) && (node.unknown() || node.has(Cue::Other)) {
+            } else if tank
+                && is_of(row, next - 1) | row.nodes[next - 1].has(Cue::My)
+                && (node.unknown() || node.has(Cue::Other))
+            {
                 (another, end) = (true, next);
                 break;
             } else if !link || next == at + 1 && !is_of(row, next) {
@@ -300,7 +313,8 @@ fn from_a_digester(row: &mut Row, at: usize) -> bool {
     // "dusre plant ki slurry"
     let (next, of) = after(row, at);
     if row.nodes[at].has(Cue::Running) && row.nodes[at].kind == Kind::Phrase && (of || next == at + 1) {
-        let (slurry_at, _) = if row.nodes.get(next).is_some_and(|node| node.has(Cue::Tank)) { after(row, next) } else { (next, of) };
+        let (slurry_at, _) =
+            if row.nodes.get(next).is_some_and(|node| node.has(Cue::Tank)) { after(row, next) } else { (next, of) };
         if row.nodes.get(slurry_at).is_some_and(slurry) {
             set(row, at, slurry_at, Feed::Digestate);
             return true;

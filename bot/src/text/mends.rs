@@ -48,7 +48,8 @@ impl Reader<'_> {
 
     /// "no, 3": and not "no water" or "no gas".
     fn no_stands_alone(&self, at: usize) -> bool {
-        let next = (at + 1..self.row.nodes.len()).find(|&i| matches!(self.node(i).kind, Kind::Mark(_)) || !self.chatter(i));
+        let next =
+            (at + 1..self.row.nodes.len()).find(|&i| matches!(self.node(i).kind, Kind::Mark(_)) || !self.chatter(i));
         let Some(next) = next.map(|next| self.node(next)) else { return false };
         match next.kind {
             Kind::Mark(_) | Kind::Number(_) => true,
@@ -56,7 +57,8 @@ impl Reader<'_> {
                 !q.implied && q.unit.is_some() && q.number.is_some_and(|n| !n.fraction || q.unit.is_some())
             }
             Kind::Phrase => {
-                next.any(&Cues::of(&[Cue::Is, Cue::Was, Cue::Meant, Cue::Sorry, Cue::No])) || next.meaning.control == self.node(at).meaning.control && next.meaning.control.is_some()
+                next.any(&Cues::of(&[Cue::Is, Cue::Was, Cue::Meant, Cue::Sorry, Cue::No]))
+                    || next.meaning.control == self.node(at).meaning.control && next.meaning.control.is_some()
             }
             _ => false,
         }
@@ -106,9 +108,9 @@ impl Reader<'_> {
             if node.feed().is_some() {
                 Some(Matter::Feed)
             } else if node.number().is_some_and(|n| !n.weak)
-                || node.quantity().is_some_and(|q| {
-                    !matches!(q.unit, Some(UnitWord::Time(_) | UnitWord::Days(_)) | None)
-                })
+                || node
+                    .quantity()
+                    .is_some_and(|q| !matches!(q.unit, Some(UnitWord::Time(_) | UnitWord::Days(_)) | None))
             {
                 Some(Matter::Amount)
             } else {

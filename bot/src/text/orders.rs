@@ -39,7 +39,16 @@ impl Reader<'_> {
                             _ => found = Some(control),
                         }
                     } else if !node.has(Cue::Chatter)
-                        && !node.any(&Cues::of(&[Cue::In, Cue::To, Cue::Of, Cue::My, Cue::Is, Cue::Now, Cue::Still, Cue::And]))
+                        && !node.any(&Cues::of(&[
+                            Cue::In,
+                            Cue::To,
+                            Cue::Of,
+                            Cue::My,
+                            Cue::Is,
+                            Cue::Now,
+                            Cue::Still,
+                            Cue::And,
+                        ]))
                         && node.meaning.number != Some(super::notions::NumberWord::Article)
                     {
                         other = true;

@@ -697,7 +697,8 @@ impl Reader<'_> {
                 .is_some_and(|a| matches!(a.what, Piece::Amount(q) if q.number.is_none()) && self.denied(clause, at));
         }
         // "didn't add water": the doing is denied, and the thing with it.
-        let doing = (clause.from..at).rev().take(4).find(|&i| self.node(i).kind == Kind::Phrase && self.has(i, Cue::Put));
+        let doing =
+            (clause.from..at).rev().take(4).find(|&i| self.node(i).kind == Kind::Phrase && self.has(i, Cue::Put));
         self.denied(clause, at) || doing.is_some_and(|doing| self.denied(clause, doing))
     }
 
