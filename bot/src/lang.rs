@@ -19,27 +19,21 @@ pub struct Folder {
 
 #[derive(Debug, thiserror::Error)]
 pub enum LangError {
-    #[error("cannot read {path}: {why}; each language folder needs a replies.ftl")]
+    #[error("cannot read {path}: {why}; give a folder that holds xx/replies.ftl and xx/words.toml for each language")]
     Unreadable { path: PathBuf, why: std::io::Error },
-    #[error("language folder {code} has no {file}")]
-    Missing { code: String, file: &'static str },
     #[error("{code}/{file}: {why}")]
     Wrong { code: String, file: &'static str, why: String },
 }
 
-/// Every language, by code: the built-in ones, with those in `more` added or put in their place.
+/// Every language we can write, by code: the built-in ones, with those in `more` added or put in their place. A folder
+/// without sentences is one we can only read.
 pub fn folders(more: Option<&Path>) -> Result<Vec<Folder>, LangError> {
     let mut folders = BTreeMap::new();
     for dir in BUILT_IN.dirs() {
         let code = dir.path().to_string_lossy().into_owned();
-        let file = |file: &'static str| {
-            dir.get_file(dir.path().join(file))
-                .and_then(|found| found.contents_utf8())
-                .map(str::to_owned)
-                .ok_or_else(|| LangError::Missing { code: code.clone(), file })
-        };
-        let folder = Folder { code: code.clone(), replies: file("replies.ftl")? };
-        folders.insert(code.clone(), folder);
+        if let Some(replies) = dir.get_file(dir.path().join("replies.ftl")).and_then(|file| file.contents_utf8()) {
+            folders.insert(code.clone(), Folder { code, replies: replies.to_owned() });
+        }
     }
     if let Some(more) = more {
         let unreadable = |path: &Path| {
@@ -47,14 +41,12 @@ pub fn folders(more: Option<&Path>) -> Result<Vec<Folder>, LangError> {
             move |why| LangError::Unreadable { path, why }
         };
         for entry in std::fs::read_dir(more).map_err(unreadable(more))? {
-            let dir = entry.map_err(unreadable(more))?.path();
-            if !dir.is_dir() {
-                continue;
+            let file = entry.map_err(unreadable(more))?.path().join("replies.ftl");
+            let code = file.parent().and_then(Path::file_name).map(|name| name.to_string_lossy().into_owned());
+            if let (true, Some(code)) = (file.is_file(), code) {
+                let replies = std::fs::read_to_string(&file).map_err(unreadable(&file))?;
+                folders.insert(code.clone(), Folder { code, replies });
             }
-            let code = dir.file_name().map(|name| name.to_string_lossy().into_owned()).unwrap_or_default();
-            let read = |file: &str| std::fs::read_to_string(dir.join(file)).map_err(unreadable(&dir.join(file)));
-            let folder = Folder { code: code.clone(), replies: read("replies.ftl")? };
-            folders.insert(code, folder);
         }
     }
     Ok(folders.into_values().collect())
