@@ -37,6 +37,14 @@ impl Believed {
         Believed::folding(situation, household, &situation.facts, today, None)
     }
 
+    /// The twin at the dawn of `today`, from nothing but the facts and the stored seed.
+    pub fn rebuilt(household: &Household, facts: &[Fact], today: Day) -> KeptTwin {
+        let first = facts.iter().map(|fact| fact.day).min().unwrap_or(today).min(today);
+        let dawn = (first.0 + 1..=today.0)
+            .fold(Twin::new(household.seed as u64, first), |twin, day| twin.settle(facts, Day(day)));
+        KeptTwin { day: dawn.day, bytes: dawn.to_bytes() }
+    }
+
     fn folding(
         situation: &Situation,
         household: &Household,
