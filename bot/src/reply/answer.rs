@@ -57,7 +57,10 @@ pub fn reply(
     if !answered_all && !doubtful && (known || !nothing_said) {
         pieces.push(voice.doing(&advice, believed.for_today(), &believed.so_far.site, &believed.mix()));
         pieces.extend(whys(&voice, &recorded.household, &advice));
-        pieces.push(voice.gas(advice.gas_minutes));
+        // Of a tank of which no meal is known yet, nothing can be said of its gas.
+        if believed.so_far.ledger.days.iter().any(|day| !day.portions.is_empty()) {
+            pieces.push(voice.gas(advice.gas_minutes));
+        }
     } else if nothing_said && !first {
         pieces.push(voice.must("hello-again", &[]));
     }
@@ -241,7 +244,14 @@ fn answers(
 ) -> Vec<Piece> {
     asks.iter()
         .filter_map(|ask| match ask {
-            Ask::Ration | Ask::Status => None,
+            Ask::Ration => None,
+            Ask::Status => {
+                let well = matches!(advice.verdict, Verdict::Feed);
+                Some(Piece::new(
+                    Rank::Heard,
+                    voice.say(if well { "answer-status-good" } else { "answer-status-watch" }, &[]),
+                ))
+            }
             Ask::Water => {
                 let of = super::amounts::amount(voice.catalog, voice.lang, advice.ration_kg.max(1.0), Unit::Kg);
                 let water = voice.water(believed.water_for(advice.ration_kg.max(1.0)), &believed.so_far.site);
