@@ -95,7 +95,10 @@ impl Reader<'_> {
             .filter(|&at| self.node(at).any(&Cues::of(&[Cue::Gas, Cue::GasBag])) && !self.node(at).used)
             .collect();
         let bags: Vec<usize> = clause.range().filter(|&at| self.is_bag(at)).collect();
-        let Some(&thing) = things.first().or(bags.first()) else { return };
+        let Some(&thing) = things.first().or(bags.first()) else {
+            self.gas_goes_on(clause);
+            return;
+        };
         let fed = clause.any(&Cues::of(&[Cue::Put, Cue::Seed]));
         if things.is_empty() && (fed || clause.range().any(|at| self.node(at).feed().is_some())) {
             return;
@@ -106,6 +109,35 @@ impl Reader<'_> {
         let Some((at, level)) = self.level(clause, &things, &bags) else { return };
         self.tell(at.min(thing), Some(clause.day(at)), What::Gas { level });
         self.use_up([at, thing]);
+    }
+
+    /// "yesterday the bag was full, today half": the bag is not named again.
+    fn gas_goes_on(&mut self, clause: &Clause) {
+        const OTHERS: Cues = Cues::of(&[
+            Cue::Put,
+            Cue::Flame,
+            Cue::FireWord,
+            Cue::Slurry,
+            Cue::Level,
+            Cue::Cook,
+            Cue::Water,
+            Cue::Stove,
+        ]);
+        let after_gas =
+            self.facts.last().is_some_and(|(at, told)| *at < clause.from && matches!(told.what, What::Gas { .. }));
+        let spoken = clause.range().any(|at| {
+            self.node(at).feed().is_some()
+                || self.node(at).unknown()
+                || self.node(at).quantity().is_some_and(|q| q.unit.is_some())
+        });
+        if !after_gas || clause.days.is_empty() || clause.any(&OTHERS) || spoken || clause.asks {
+            return;
+        }
+        let all: Vec<usize> = clause.range().collect();
+        if let Some((at, level)) = self.level(clause, &all, &[]) {
+            self.tell(at, Some(clause.day(at)), What::Gas { level });
+            self.use_up([at]);
+        }
     }
 
     /// "bag" without anything in it.
@@ -208,7 +240,9 @@ impl Reader<'_> {
             if asks_amount || quantity.implied {
                 continue;
             }
-            let o_clock = at > clause.from && self.node(at - 1).any(&Cues::of(&[Cue::At, Cue::Morning, Cue::Ago]))
+            let hours = quantity.in_base().is_some_and(|minutes| minutes >= 60.0);
+            let o_clock = at > clause.from
+                && (self.node(at - 1).any(&Cues::of(&[Cue::At, Cue::Ago])) || hours && self.has(at - 1, Cue::Morning))
                 || self.has(at + 1, Cue::Ago)
                 || self.has(at + 1, Cue::At);
             let fed_only =
