@@ -2,15 +2,15 @@
 //!
 //! The same code as `serve` minus the wires; how the advice is judged from outside. Its lines are a contract.
 
-use crate::household::{Decision, Phone, Situation};
+use crate::household::{Decision, Phone};
 use crate::message::{Inbound, Kind, Outbound};
 use crate::mind::{Mind, MindError};
 use crate::reply::segments::size;
 use crate::setup::{Setup, set_up};
-use crate::store::{Arrival, Cause, Lane, NewStaff, Store, StoreError, Waiting, Wanted};
-use crate::turn;
+use crate::store::{Arrival, Cause, NewStaff, Store, StoreError, Wanted};
+use crate::workbench;
 use bellyful_core::advice::Advice;
-use chrono::{DateTime, Duration, SecondsFormat, Utc};
+use chrono::{DateTime, SecondsFormat, Utc};
 use serde::{Deserialize, Serialize};
 use std::io::{BufRead, Write};
 
@@ -70,10 +70,6 @@ pub struct Conversation {
     counted: u64,
 }
 
-const OWNER: &str = "converse";
-/// A lease here never runs out: nobody else could take it.
-const LEASE: Duration = Duration::days(36_500);
-
 impl Conversation {
     pub async fn new(mind: Mind) -> Result<Conversation, StoreError> {
         Ok(Conversation { mind, store: Store::in_memory().await?, now: None, counted: 0 })
@@ -107,7 +103,7 @@ impl Conversation {
             out.extend(self.text(at, from, text).await?);
         } else if let Some(setup) = line.setup {
             let decision = set_up(&self.mind, &from, GATEWAY, &setup, at)?;
-            self.store.keep(Cause::Hand, &nobody(), decision, at).await?;
+            self.store.keep(Cause::Hand, &workbench::nobody(), decision, at).await?;
         } else if let Some(household) = line.household {
             let of = self.store.sender(&household).await?;
             let situation = self.store.situation(&of, Wanted::default()).await?;
@@ -154,6 +150,11 @@ impl Conversation {
         Ok(out)
     }
 
+    async fn work(&self, now: DateTime<Utc>) -> Result<Vec<LineOut>, LineError> {
+        let texts = workbench::work_all(&self.store, &self.mind, now).await?;
+        Ok(texts.into_iter().map(|outbound| line_out(outbound, now)).collect())
+    }
+
     async fn text(&mut self, at: DateTime<Utc>, from: String, text: String) -> Result<Vec<LineOut>, LineError> {
         self.counted += 1;
         let inbound = Inbound {
@@ -167,42 +168,6 @@ impl Conversation {
         };
         self.store.accept(&[Arrival { inbound, alarm: None }]).await?;
         self.work(at).await
-    }
-
-    /// Works all that waits at this moment.
-    async fn work(&mut self, now: DateTime<Utc>) -> Result<Vec<LineOut>, LineError> {
-        let mut out = vec![];
-        let mut finished: Vec<Lane> = vec![];
-        loop {
-            let lanes = self.store.claim(OWNER, &finished, 16, now, now + LEASE).await?;
-            if lanes.is_empty() {
-                return Ok(out);
-            }
-            for lane in &lanes {
-                while let Some(waiting) = self.store.waiting(lane, now).await? {
-                    let kept = match &waiting {
-                        Waiting::Text(claim) => turn::answer(&self.store, &self.mind, claim, now).await?,
-                        Waiting::Wake(wake) => turn::wake(&self.store, &self.mind, wake, now).await?,
-                    };
-                    out.extend(kept.queued.into_iter().map(|outbound| line_out(outbound, now)));
-                }
-            }
-            finished = lanes;
-        }
-    }
-}
-
-/// Nobody is known: for what a person at the keyboard sets up.
-fn nobody() -> Situation {
-    Situation {
-        sender: crate::household::Sender::Stranger { stopped: false },
-        version: 0,
-        household: None,
-        twin: None,
-        facts: vec![],
-        phones: vec![],
-        on_call: vec![],
-        alarms: vec![],
     }
 }
 

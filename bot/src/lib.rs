@@ -19,3 +19,4 @@ pub mod talk;
 pub mod text;
 pub mod turn;
 pub mod twins;
+pub mod workbench;

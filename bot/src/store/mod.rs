@@ -13,6 +13,7 @@ mod migrations;
 mod outbox;
 mod rows;
 mod staff;
+mod story;
 
 pub use accept::{Arrival, Intake};
 pub use household::Wanted;
@@ -21,6 +22,7 @@ pub use keep::{Cause, Kept};
 pub use lease::{Claim, Lane, Waiting, Wake};
 pub use outbox::{ByWire, Outcome, Receipt, ToSend};
 pub use staff::NewStaff;
+pub use story::Said;
 
 use sqlx::any::{AnyConnectOptions, AnyPoolOptions};
 use sqlx::{Any, AnyPool, ConnectOptions, Executor, Transaction};
