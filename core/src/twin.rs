@@ -135,7 +135,7 @@ mod tests {
 
     #[test]
     fn a_retracted_fact_leaves_no_trace() {
-        let facts = vec![fed(1, 0, 2.0), fed(2, 0, 30.0)];
+        let facts = [fed(1, 0, 2.0), fed(2, 0, 30.0)];
         let mended = [&facts[..], &[Fact { what: What::Retracted { id: 2 }, ..fed(3, 0, 0.0) }]].concat();
         assert_eq!(Twin::new(7, Day(0)).settle(&mended, Day(1)), Twin::new(7, Day(0)).settle(&facts[..1], Day(1)));
     }

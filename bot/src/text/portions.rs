@@ -6,7 +6,7 @@
 use super::clauses::Clause;
 use super::foods::counted;
 use super::measured::round;
-use super::nodes::{Kind, Number, Quantity, When};
+use super::nodes::{Kind, Node, Number, Quantity, When};
 use super::notions::{Cue, Cues, UnitWord};
 use super::reader::Reader;
 use super::reading::About;
@@ -172,7 +172,7 @@ impl Reader<'_> {
     }
 
     fn weak_counts(&self, at: usize) -> bool {
-        self.node(at + 1).feed().is_some_and(counted)
+        self.row.nodes.get(at + 1).and_then(Node::feed).is_some_and(counted)
     }
 
     fn thing_near(&self, clause: &Clause, at: usize) -> bool {
