@@ -6,6 +6,7 @@
 use super::nodes::{Kind, Row, When};
 use super::notions::{Cue, Cues};
 use super::tokens::Mark;
+use super::wordlist::Side;
 
 /// No clause is longer, so that rules that compare words within a clause stay linear in the text.
 const LONGEST: usize = 60;
@@ -142,6 +143,15 @@ pub fn part(row: &Row) -> Vec<Clause> {
             }
             _ if node.kind == Kind::Phrase && node.has(Cue::But) => {
                 close(from, at, sentence, false);
+                from = at + 1;
+            }
+            // Where the verb comes last, a day after it opens a new clause.
+            _ if row.lexicon.habits.negation == Side::After
+                && node.kind == Kind::Phrase
+                && node.has(Cue::Is)
+                && row.nodes.get(at + 1).is_some_and(|next| next.when().is_some()) =>
+            {
+                close(from, at + 1, sentence, false);
                 from = at + 1;
             }
             _ if at - from >= LONGEST => {

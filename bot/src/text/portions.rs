@@ -699,7 +699,9 @@ impl Reader<'_> {
         // "didn't add water": the doing is denied, and the thing with it.
         let doing =
             (clause.from..at).rev().take(4).find(|&i| self.node(i).kind == Kind::Phrase && self.has(i, Cue::Put));
-        self.denied(clause, at) || doing.is_some_and(|doing| self.denied(clause, doing))
+        let after = self.row.lexicon.habits.negation == Side::After
+            && (at + 1..clause.to.min(at + 3)).any(|i| self.node(i).kind == Kind::Phrase && self.has(i, Cue::PutNot));
+        after || self.denied(clause, at) || doing.is_some_and(|doing| self.denied(clause, doing))
     }
 
     fn denied_portion(&mut self, clause: &Clause, thing: &Atom, day: i32) {

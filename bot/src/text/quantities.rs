@@ -245,6 +245,13 @@ fn sized(row: &mut Row) {
         let count = node.number().filter(|number| !number.weak);
         let volume_at = if count.is_some() || node.number().is_some() { after_article(row, at + 1) } else { at };
         if let Some((litres, measure, end)) = volume_measure(row, volume_at) {
+            // "20 litre wale dabbe se ek dabba": the size, then how many.
+            let (litres, end) = match (row.nodes.get(end), row.nodes.get(end + 1).and_then(self::measure)) {
+                (Some(by), Some((used, same))) if by.has(Cue::In) && same == measure => {
+                    (litres * used.amount().unwrap_or(1.0), end + 2)
+                }
+                _ => (litres, end),
+            };
             let by = count.map_or(1.0, |number| number.value);
             node.kind = Kind::Quantity(litre_quantity(litres * by, measure));
             node.meaning = Default::default();
