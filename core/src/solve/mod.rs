@@ -30,7 +30,9 @@
 //! let mut work = Workspace::new(system.plan());
 //! let mut y = vec![[1.0], [1.0]];
 //! let effort = integrate(&system, &settings, 1.0, &mut y, &mut work).unwrap();
-//! assert!((y[1][0] - 0.36788).abs() < 1e-5 && y[0][0].abs() < 1e-8 && effort.steps < 200);
+//! assert!((y[1][0] - 0.36788).abs() < 1e-5, "{}", y[1][0]);
+//! assert!(y[0][0].abs() < 1e-8, "{}", y[0][0]);
+//! assert!(effort.steps < 500, "{}", effort.steps);
 //! ```
 
 mod lanes;
