@@ -40,8 +40,12 @@ use reading::{Reading, Told};
 pub fn read(lexicons: &Lexicons, text: &str, known_lang: Option<&str>, today: NaiveDate) -> Reading {
     let lexicon = language::choose(lexicons, text, known_lang);
     let mut reading = reader::read_as(lexicon, text, today);
-    // A danger is a danger in whatever language it is told.
-    if !reading.danger() {
+    // A danger is a danger in whatever language it is told; words that this one knows whole are not read in another.
+    let whole = language::scores(lexicons, text)
+        .into_iter()
+        .zip(lexicons.all())
+        .any(|((_, share), other)| other.code == lexicon.code && share >= 0.999);
+    if !reading.danger() && !whole {
         for sign in danger_in(lexicons, text, today, Some(&lexicon.code)) {
             reading.facts.push(Told { day: Some(0), what: What::Sign { sign } });
         }
