@@ -40,12 +40,8 @@ use reading::{Reading, Told};
 pub fn read(lexicons: &Lexicons, text: &str, known_lang: Option<&str>, today: NaiveDate) -> Reading {
     let lexicon = language::choose(lexicons, text, known_lang);
     let mut reading = reader::read_as(lexicon, text, today);
-    // A danger is a danger in whatever language it is told; words that this one knows whole are not read in another.
-    let whole = language::scores(lexicons, text)
-        .into_iter()
-        .zip(lexicons.all())
-        .any(|((_, share), other)| other.code == lexicon.code && share >= 0.999);
-    if !reading.danger() && !whole {
+    // A danger is a danger in whatever language it is told.
+    if !reading.danger() {
         for sign in danger_in(lexicons, text, today, Some(&lexicon.code)) {
             reading.facts.push(Told { day: Some(0), what: What::Sign { sign } });
         }
@@ -61,9 +57,16 @@ pub fn danger(lexicons: &Lexicons, text: &str) -> Vec<Sign> {
 fn danger_in(lexicons: &Lexicons, text: &str, today: NaiveDate, done: Option<&str>) -> Vec<Sign> {
     let scores = language::scores(lexicons, text);
     let best = scores.iter().map(|&(worth, _)| worth).fold(0.0, f64::max);
+    // Beside the language read in, only one that explains the text better can tell more.
+    let read = lexicons
+        .all()
+        .iter()
+        .zip(&scores)
+        .find(|(lexicon, _)| done == Some(lexicon.code.as_str()))
+        .map_or(0.0, |(_, s)| s.0);
     let mut found = Vec::new();
     for (lexicon, (worth, share)) in lexicons.all().iter().zip(scores) {
-        if worth < best * 0.7 || worth <= 0.0 || share < 0.5 || done == Some(lexicon.code.as_str()) {
+        if worth < best * 0.7 || worth <= read || worth <= 0.0 || share < 0.5 || done == Some(lexicon.code.as_str()) {
             continue;
         }
         for told in reader::read_as(lexicon, text, today).facts {
