@@ -1,8 +1,12 @@
 //! Bellyful: from a text about a digester to one with the next right step.
 
+pub mod app;
 pub mod clock;
+pub mod config;
 pub mod converse;
+pub mod gateway;
 pub mod household;
+pub mod jobs;
 pub mod lang;
 pub mod message;
 pub mod mind;
@@ -19,4 +23,5 @@ pub mod talk;
 pub mod text;
 pub mod turn;
 pub mod twins;
+pub mod web;
 pub mod workbench;

@@ -1,5 +1,6 @@
 //! The commands.
 
+use bellyful::app::{self, ServeArgs};
 use bellyful::converse::{self, ConverseArgs};
 use bellyful::read_command::{self, ReadArgs};
 use bellyful::simulate::{self, SimulateArgs};
@@ -20,6 +21,8 @@ enum Command {
     Converse(ConverseArgs),
     /// Reads one text, or JSON lines from standard input, into readings
     Read(ReadArgs),
+    /// Serves for real: takes texts in, answers, sends
+    Serve(ServeArgs),
     /// Runs the bare digester model on a scenario file, a row a day out
     Simulate(SimulateArgs),
 }
@@ -28,6 +31,7 @@ fn main() -> ExitCode {
     match Cli::parse().command {
         Command::Converse(args) => converse::run(&args).map_or_else(|error| failed(&error), |()| ExitCode::SUCCESS),
         Command::Read(args) => read_command::run(&args).unwrap_or_else(|error| failed(&error)),
+        Command::Serve(args) => app::serve(&args).map_or_else(|error| failed(&error), |()| ExitCode::SUCCESS),
         Command::Simulate(args) => simulate::run(&args).map_or_else(|error| failed(&error), |()| ExitCode::SUCCESS),
     }
 }

@@ -1,5 +1,7 @@
 //! What the tests share: stores to run on, made fresh for each, and sayings with what they mean.
 
 pub mod corpus;
+pub mod network;
 pub mod postgres;
+pub mod server;
 pub mod stores;

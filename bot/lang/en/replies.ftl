@@ -433,3 +433,6 @@ feed-plastic = plastic
 feed-paper = paper
 feed-soap = soap
 feed-chemical = chemicals
+
+# A text that could not be worked in many tries.
+sorry = Sorry, I could not work out your last text. It is kept. Please tell me again in other words.

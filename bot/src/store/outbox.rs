@@ -179,6 +179,53 @@ impl Store {
         Ok(texts)
     }
 
+    /// Leases the one text with this id, if it waits, to be handed over in a response.
+    pub async fn claim_one(
+        &self,
+        owner: &str,
+        id: &str,
+        now: DateTime<Utc>,
+        until: DateTime<Utc>,
+    ) -> Result<Option<ToSend>, StoreError> {
+        let waiting = sqlx::query(
+            "SELECT seq, household_id, gateway, recipient, text, kind, tries, owner, \
+             (SELECT erased_at FROM household h WHERE h.id = o.household_id) AS erased_at FROM outbox o \
+             WHERE id = $1 AND state = 'queued' AND until_at <= $2",
+        )
+        .bind(id)
+        .bind(ms(now))
+        .fetch_optional(&self.read)
+        .await?;
+        let Some(row) = waiting else { return Ok(None) };
+        let mut tx = self.begin("claim_one").await?;
+        let taken = sqlx::query(
+            "UPDATE outbox SET owner = $2, until_at = $3, tries = tries + 1 \
+             WHERE id = $1 AND state = 'queued' AND until_at <= $4",
+        )
+        .bind(id)
+        .bind(owner)
+        .bind(ms(until))
+        .bind(ms(now))
+        .execute(&mut *tx)
+        .await?;
+        self.commit("claim_one", tx).await?;
+        if taken.rows_affected() == 0 {
+            return Ok(None);
+        }
+        Ok(Some(ToSend {
+            seq: row.try_get("seq")?,
+            id: id.to_owned(),
+            household: row.try_get("household_id")?,
+            gateway: row.try_get("gateway")?,
+            to: row.try_get("recipient")?,
+            text: row.try_get("text")?,
+            kind: listed("kind", row.try_get("kind")?, Kind::from_id)?,
+            tries: row.try_get::<i64, _>("tries")? + 1,
+            maybe_sent: row.try_get::<Option<String>, _>("owner")?.is_some(),
+            erase: row.try_get::<Option<i64>, _>("erased_at")?.is_some(),
+        }))
+    }
+
     /// Moves the leases of texts that are being sent on.
     pub async fn renew_sends(&self, owner: &str, sends: &[i64], until: DateTime<Utc>) -> Result<(), StoreError> {
         if sends.is_empty() {

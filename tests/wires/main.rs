@@ -1,0 +1,5 @@
+//! The plain gateway end to end: the real server as a process, a phone network that misbehaves, kill -9.
+
+mod door;
+mod promise;
+mod trouble;
