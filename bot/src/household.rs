@@ -1,7 +1,7 @@
 //! A household as the bot knows it: who they are, how we talk with them, and their digester's twin.
 
 use crate::message::Outbound;
-use bellyful_core::fact::{Fact, Measure, Unit};
+use bellyful_core::fact::{Fact, Measure, Unit, What};
 use bellyful_core::units::Day;
 use chrono::{DateTime, Utc};
 use serde::{Deserialize, Serialize};
@@ -40,12 +40,16 @@ pub struct Talk {
     pub met: bool,
     /// The question that waits for its answer.
     pub pending: Option<Pending>,
+    /// Earlier questions about the household that nobody has answered yet, the latest first.
+    pub open: Vec<Pending>,
     /// Questions already asked, and on which day: none is asked twice.
     pub asked: BTreeMap<Topic, Day>,
     /// Facts kept from the last text that told some, for "no, 3 not 5" and "undo".
     pub last_facts: Vec<i64>,
     /// The earliest day those facts are about.
     pub last_day: Option<Day>,
+    /// The last meal told, for "same as yesterday".
+    pub last_meal: Vec<Fact>,
     /// The measures they count feed and water in, so that we answer in the same.
     pub feed_unit: Option<Unit>,
     pub water_unit: Option<Unit>,
@@ -84,6 +88,46 @@ bellyful_core::ids!(/// What the bot wants to know of a household, one short que
     /// After a sign: the question that tells its causes apart.
     Cause = "cause",
 });
+
+impl Topic {
+    /// Whether a fact is what the question was after.
+    pub fn is_answered_by(self, what: &What) -> bool {
+        match self {
+            Topic::Tank => matches!(what, What::Tank { .. }),
+            Topic::Store => matches!(what, What::Store { .. }),
+            Topic::Bucket => matches!(what, What::Measure { .. }),
+            Topic::Started => matches!(what, What::Started | What::Seeded { .. }),
+            Topic::Seed => matches!(what, What::Seeded { .. }),
+            Topic::Place => matches!(what, What::Place { .. }),
+            Topic::Usual => matches!(what, What::Usual { .. } | What::Fed { .. }),
+            Topic::Walls => matches!(what, What::Walls { .. }),
+            Topic::People => matches!(what, What::People { .. }),
+            topic if topic.is_doubt() => true,
+            _ => false,
+        }
+    }
+
+    /// About a word of their last text: stands only until the next one.
+    pub fn is_doubt(self) -> bool {
+        matches!(self, Topic::Amount | Topic::Unit | Topic::FeedName | Topic::DayName | Topic::SignName | Topic::Word)
+    }
+}
+
+impl Talk {
+    /// Puts the next question, if any, in the place of the one that waited; what nobody answered stays open.
+    pub fn ask(&mut self, next: Option<Pending>, today: Day, answered: Option<Topic>, facts: &[Fact]) {
+        if let Some(pending) = &next {
+            self.asked.insert(pending.topic, today);
+            self.measures_asked.extend(pending.measure);
+        }
+        let waited = std::mem::replace(&mut self.pending, next);
+        let lasting = |pending: &Pending| !pending.topic.is_doubt() && pending.topic != Topic::Forget;
+        self.open.splice(0..0, waited.filter(lasting));
+        self.open.retain(|open| {
+            answered != Some(open.topic) && !facts.iter().any(|fact| open.topic.is_answered_by(&fact.what))
+        });
+    }
+}
 
 /// A question that was asked and waits.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

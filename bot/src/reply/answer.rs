@@ -14,7 +14,7 @@ use crate::talk::{Settled, next_question};
 use crate::text::reading::Ask;
 use crate::twins::Believed;
 use bellyful_core::advice::{Advice, Reason, Verdict};
-use bellyful_core::fact::{FlameLook, Sign, Unit, What};
+use bellyful_core::fact::{Fact, FlameLook, Sign, Unit, What};
 use bellyful_core::feeds::{Feed, Kind as FeedKind, make_up};
 use chrono::Duration;
 
@@ -29,10 +29,17 @@ pub fn reply(
 ) -> Decision {
     let advice = believed.advise();
     let first = !recorded.household.talk.met;
-    remember_units(&mut recorded);
+    remember_meal(&mut recorded);
     let question = recorded.doubt.clone().or_else(|| {
         let household = &recorded.household;
-        next_question(household, &believed.so_far, &recorded.facts, believed.today, settled.answered, inbound.sent_at)
+        next_question(
+            household,
+            &believed.so_far,
+            &recorded.facts,
+            believed.today,
+            settled.answered.is_some(),
+            inbound.sent_at,
+        )
     });
     let voice = Voice::to(&mind.catalog, &recorded.household);
     let asks = &settled.reading.asks;
@@ -73,12 +80,7 @@ pub fn reply(
         () if !asks.is_empty() && recorded.facts.is_empty() => Kind::Answer,
         () => Kind::Advice,
     };
-    if let Some(pending) = &question {
-        let talk = &mut recorded.household.talk;
-        talk.asked.insert(pending.topic, believed.today);
-        talk.measures_asked.extend(pending.measure);
-    }
-    recorded.household.talk.pending = question;
+    recorded.household.talk.ask(question, believed.today, settled.answered, &recorded.facts);
     recorded.household.talk.met = true;
     let mut decision = finished(mind, situation, recorded, believed, advice, known, pieces, first, kind, inbound);
     if asks.contains(&Ask::Person) {
@@ -182,8 +184,20 @@ fn known_enough(believed: &Believed) -> bool {
     site.tank_l.is_some() || site.started.is_some() || told
 }
 
-/// The measures they count in, so that we answer in the same.
-fn remember_units(recorded: &mut Recorded) {
+/// The last meal, for "same as yesterday", and the measures they count in, so that we answer in the same.
+fn remember_meal(recorded: &mut Recorded) {
+    let meal = |fact: &&Fact| matches!(fact.what, What::Fed { .. } | What::Water { .. });
+    let told: Vec<Fact> = recorded.facts.iter().filter(meal).cloned().collect();
+    let last = &mut recorded.household.talk.last_meal;
+    last.retain(|fact| recorded.taken_back.iter().all(|taken| taken.id != fact.id));
+    let later_the_same_day = last.iter().zip(&told).all(|(last, told)| last.day == told.day);
+    if told.iter().any(|fact| matches!(fact.what, What::Fed { .. })) || (later_the_same_day && !last.is_empty()) {
+        if !later_the_same_day {
+            last.clear();
+        }
+        last.extend(told);
+        last.truncate(PORTIONS_MOST);
+    }
     for fact in &recorded.facts {
         match fact.what {
             What::Fed { unit: Some(unit), feed, .. } if make_up(feed).is_food() => {
@@ -194,6 +208,9 @@ fn remember_units(recorded: &mut Recorded) {
         }
     }
 }
+
+/// Portions of a day that are remembered for "same as yesterday".
+const PORTIONS_MOST: usize = 12;
 
 fn wanted_mending(settled: &Settled) -> bool {
     settled.reading.facts.iter().any(|told| matches!(told.what, What::Corrected { .. }))

@@ -6,17 +6,20 @@
 use crate::household::{Household, Pending, Topic};
 use crate::message::Inbound;
 use crate::mind::Mind;
+use crate::places;
 use crate::record::local_date;
-use crate::text::reading::{Reading, Told};
+use crate::text::reading::{About, Reading, Told};
 use crate::text::{Answer, Expected, read, read_answer};
-use bellyful_core::fact::{Measure, What};
+use bellyful_core::fact::{Measure, Unit, What};
+use bellyful_core::feeds::{Feed, Kind, make_up};
+use chrono::{DateTime, Duration, Utc};
 
 /// A reading with the waiting question taken into account.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Settled {
     pub reading: Reading,
-    /// The text answered the question.
-    pub answered: bool,
+    /// The question that the text answered.
+    pub answered: Option<Topic>,
     /// Yes or no to a question that takes it.
     pub agreed: Option<bool>,
 }
@@ -24,54 +27,139 @@ pub struct Settled {
 impl Settled {
     /// A text to which no question waits.
     pub fn alone(reading: Reading) -> Settled {
-        Settled { reading, answered: false, agreed: None }
+        Settled { reading, answered: None, agreed: None }
     }
 }
 
-/// The text as an answer, where it is one.
+/// The text as an answer, where it is one: to the question of the last reply, else to an earlier one still open.
 pub fn settle(mind: &Mind, household: &Household, reading: &Reading, inbound: &Inbound) -> Settled {
-    let unchanged = Settled { reading: reading.clone(), answered: false, agreed: None };
-    let Some(pending) = &household.talk.pending else { return unchanged };
+    let talk = &household.talk;
+    if let Some(reading) = repeated(mind, household, reading, inbound) {
+        return Settled::alone(reading);
+    }
+    let waiting = || talk.pending.iter().chain(&talk.open);
     if !reading.facts.is_empty() && reading.unsure.is_empty() {
-        let reading = meant_as(pending.topic, reading);
-        let answered = reading.facts.iter().any(|told| answers(pending.topic, &told.what));
-        return Settled { reading, answered, agreed: None };
+        if nothing_but_litres(reading, inbound) {
+            return waiting()
+                .find_map(|pending| answer_to(mind, household, pending, reading, inbound))
+                .or_else(|| measure_just_used(household, reading))
+                .unwrap_or_else(|| Settled::alone(reading.clone()));
+        }
+        let Some(pending) = &talk.pending else { return Settled::alone(reading.clone()) };
+        let reading = meant_as(pending, reading, inbound.sent_at);
+        let answered = reading.facts.iter().any(|told| pending.topic.is_answered_by(&told.what));
+        return Settled { reading, answered: answered.then_some(pending.topic), agreed: None };
     }
     if !reading.asks.is_empty() {
-        return unchanged;
+        return Settled::alone(reading.clone());
     }
+    waiting()
+        .filter_map(|pending| answer_to(mind, household, pending, reading, inbound))
+        .next()
+        .or_else(|| place_named(mind, household, reading, inbound))
+        .unwrap_or_else(|| Settled::alone(reading.clone()))
+}
+
+/// "10 litres" and no more: of itself a meal, but an answer where a size was asked.
+fn nothing_but_litres(reading: &Reading, inbound: &Inbound) -> bool {
+    let litres =
+        |what: &What| matches!(what, What::Fed { feed: Feed::FoodWaste, amount: Some(_), unit: Some(Unit::L) });
+    reading.facts.len() == 1
+        && reading.facts.iter().all(|told| litres(&told.what))
+        && inbound.text.split_whitespace().count() <= 2
+}
+
+/// How much the bucket of the meal just told holds, said without being asked.
+fn measure_just_used(household: &Household, reading: &Reading) -> Option<Settled> {
+    let [Told { what: What::Fed { amount: Some(litres), .. }, .. }] = reading.facts.as_slice() else { return None };
+    let unit = household.talk.last_meal.iter().rev().find_map(|fact| match fact.what {
+        What::Fed { unit: Some(Unit::Of(measure)), .. } | What::Water { unit: Some(Unit::Of(measure)), .. } => {
+            Some(measure)
+        }
+        _ => None,
+    })?;
+    let facts = vec![Told { day: None, what: What::Measure { unit, litres: *litres } }];
+    Some(Settled { reading: Reading { facts, ..reading.clone() }, answered: Some(Topic::Bucket), agreed: None })
+}
+
+fn answer_to(
+    mind: &Mind,
+    household: &Household,
+    pending: &Pending,
+    reading: &Reading,
+    inbound: &Inbound,
+) -> Option<Settled> {
     let date = local_date(inbound.sent_at, &household.time_zone);
     let answer = expected(pending.topic)
         .and_then(|expected| read_answer(&mind.lexicons, &inbound.text, &household.lang, date, expected));
     let bare = |facts| Reading { facts, unsure: vec![], control: None, ..reading.clone() };
+    let settled = |facts, agreed| Settled { reading: bare(facts), answered: Some(pending.topic), agreed };
     match answer {
-        Some(Answer::Yes) => Settled { reading: bare(vec![]), answered: true, agreed: Some(true) },
-        Some(Answer::No) => Settled { reading: bare(vec![]), answered: true, agreed: Some(false) },
-        Some(Answer::Unknown) => Settled { reading: bare(vec![]), answered: true, agreed: None },
-        Some(answer) => match told(pending, answer) {
-            Some(told) => Settled { reading: bare(vec![told]), answered: true, agreed: None },
-            None => unchanged,
-        },
-        None => match mended(mind, household, pending, inbound) {
-            Some(reading) => Settled { reading, answered: true, agreed: None },
-            None => unchanged,
-        },
+        Some(Answer::Yes) => Some(settled(vec![], Some(true))),
+        Some(Answer::No) => Some(settled(vec![], Some(false))),
+        Some(Answer::Unknown) => Some(settled(vec![], None)),
+        Some(answer) => told(pending, answer).map(|told| settled(vec![told], None)),
+        None => {
+            let reading = mended(mind, household, pending, inbound)?;
+            Some(Settled { reading, answered: Some(pending.topic), agreed: None })
+        }
     }
 }
 
-/// Food told in answer to "what was put in to start it" is the starter; told in answer to "what do you feed on most
-/// days" it is the habit too.
-fn meant_as(topic: Topic, reading: &Reading) -> Reading {
+/// A text that is nothing but the name of a town tells where they live, asked or not.
+fn place_named(mind: &Mind, household: &Household, reading: &Reading, inbound: &Inbound) -> Option<Settled> {
+    let [unsure] = reading.unsure.as_slice() else { return None };
+    if unsure.about != About::Word || !reading.facts.is_empty() || reading.control.is_some() {
+        return None;
+    }
+    let date = local_date(inbound.sent_at, &household.time_zone);
+    let Some(Answer::Place(name)) = read_answer(&mind.lexicons, &inbound.text, &household.lang, date, Expected::Place)
+    else {
+        return None;
+    };
+    places::find(&name, household.country.as_deref())?;
+    let facts = vec![Told { day: None, what: What::Place { name } }];
+    let reading = Reading { facts, unsure: vec![], ..reading.clone() };
+    Some(Settled { reading, answered: Some(Topic::Place), agreed: None })
+}
+
+/// "Same as yesterday": the last meal told, said again.
+fn repeated(mind: &Mind, household: &Household, reading: &Reading, inbound: &Inbound) -> Option<Reading> {
+    let last = &household.talk.last_meal;
+    let fed = reading.facts.iter().any(|told| matches!(told.what, What::Fed { .. } | What::NotFed { .. }));
+    if last.is_empty() || fed || !reading.unsure.iter().any(|unsure| unsure.about == About::Amount) {
+        return None;
+    }
+    let date = local_date(inbound.sent_at, &household.time_zone);
+    let same = read_answer(&mind.lexicons, &inbound.text, &household.lang, date, Expected::Sameness);
+    let Some(Answer::Same) = same else { return None };
     let mut meant = reading.clone();
-    match topic {
+    meant.unsure.retain(|unsure| unsure.about != About::Amount);
+    let watered = meant.facts.iter().any(|told| matches!(told.what, What::Water { .. }));
+    let again = last.iter().filter(|fact| !watered || matches!(fact.what, What::Fed { .. }));
+    meant.facts.extend(again.map(|fact| Told { day: Some(0), what: fact.what.clone() }));
+    Some(meant)
+}
+
+/// An answer to a question comes soon; what is told later may well be the day's meal.
+const SOON: Duration = Duration::hours(6);
+
+/// What is told soon after "what was put in to start it", and dung at any time, is the starter; food told
+/// soon after "what do you feed on most days" is the habit too.
+fn meant_as(pending: &Pending, reading: &Reading, sent_at: DateTime<Utc>) -> Reading {
+    let mut meant = reading.clone();
+    let soon = sent_at - pending.asked_at < SOON;
+    match pending.topic {
         Topic::Seed => {
             for told in &mut meant.facts {
-                if let What::Fed { feed, amount, unit } = told.what {
+                if let What::Fed { feed, amount, unit } = told.what
+                    && (soon || make_up(feed).is(Kind::Dung))
+                {
                     told.what = What::Seeded { feed, amount, unit };
                 }
             }
         }
-        Topic::Usual => {
+        Topic::Usual if soon => {
             let habits = reading.facts.iter().filter_map(|told| match told.what {
                 What::Fed { feed, amount, unit } => Some(Told { day: None, what: What::Usual { feed, amount, unit } }),
                 _ => None,
@@ -81,23 +169,6 @@ fn meant_as(topic: Topic, reading: &Reading) -> Reading {
         _ => {}
     }
     meant
-}
-
-/// Whether a fact is what the question was after.
-fn answers(topic: Topic, what: &What) -> bool {
-    match topic {
-        Topic::Tank => matches!(what, What::Tank { .. }),
-        Topic::Store => matches!(what, What::Store { .. }),
-        Topic::Bucket => matches!(what, What::Measure { .. }),
-        Topic::Started => matches!(what, What::Started | What::Seeded { .. }),
-        Topic::Seed => matches!(what, What::Seeded { .. } | What::Fed { .. }),
-        Topic::Place => matches!(what, What::Place { .. }),
-        Topic::Usual => matches!(what, What::Usual { .. } | What::Fed { .. }),
-        Topic::Walls => matches!(what, What::Walls { .. }),
-        Topic::People => matches!(what, What::People { .. }),
-        Topic::Amount | Topic::Unit | Topic::FeedName | Topic::DayName | Topic::SignName | Topic::Word => true,
-        Topic::Language | Topic::Use | Topic::Forget | Topic::Cause => false,
-    }
 }
 
 fn expected(topic: Topic) -> Option<Expected> {
@@ -112,9 +183,20 @@ fn expected(topic: Topic) -> Option<Expected> {
     }
 }
 
+/// Sizes that a home's tank, gas bag or bucket can have; anything else was meant otherwise.
+/// Source: common practice, no source.
+fn plausible_litres(topic: Topic) -> std::ops::RangeInclusive<f64> {
+    match topic {
+        Topic::Tank => 50.0..=200_000.0,
+        Topic::Store => 50.0..=100_000.0,
+        _ => 0.1..=400.0,
+    }
+}
+
 fn told(pending: &Pending, answer: Answer) -> Option<Told> {
     let undated = |what| Some(Told { day: None, what });
     match (pending.topic, answer) {
+        (topic, Answer::Litres(litres)) if !plausible_litres(topic).contains(&litres) => None,
         (Topic::Tank, Answer::Litres(litres)) => undated(What::Tank { litres }),
         (Topic::Store, Answer::Litres(litres)) => undated(What::Store { litres }),
         (Topic::Bucket, Answer::Litres(litres)) => {

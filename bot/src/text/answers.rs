@@ -31,6 +31,8 @@ pub enum Expected {
     Celsius,
     Minutes,
     Language,
+    /// "Same as yesterday", "as usual".
+    Sameness,
     /// One of so many numbered choices.
     Choice(usize),
 }
@@ -52,6 +54,7 @@ pub enum Answer {
     /// Offset from the day of the text.
     Day(i32),
     Place(String),
+    Same,
     Count(u32),
     Celsius(f64),
     Minutes(f64),
@@ -98,6 +101,7 @@ fn answer(reader: &Reader, expected: Expected) -> Option<Answer> {
         }
         Expected::Amount => amount(nodes),
         Expected::Unit => nodes.iter().find_map(|node| unit(node)).map(Answer::Unit),
+        Expected::Sameness => nodes.iter().any(|node| node.has(Cue::AsUsual)).then_some(Answer::Same),
         Expected::Feed => nodes.iter().find_map(Node::feed).map(Answer::Feed),
         Expected::Day => day(nodes).map(Answer::Day),
         Expected::Place => place(reader).map(Answer::Place),
