@@ -62,6 +62,11 @@ pub struct Talk {
     /// They write Hindi in Latin letters, and the like.
     pub latin_script: bool,
     pub muted: bool,
+    /// The last day on which we started a text: never more than one a day.
+    pub started_on: Option<Day>,
+    /// Chores are on the clock, and when each was told last.
+    pub chores_set: bool,
+    pub chores: BTreeMap<Chore, Day>,
     /// Day of their last text, and how often we asked into the silence since.
     pub last_heard: Option<Day>,
     pub silences: u32,
@@ -229,6 +234,9 @@ pub struct Decision {
 
 bellyful_core::ids!(/// What the clock may wake us for, one row a household and kind.
     Due { Silence = "silence", Ration = "ration", Cold = "cold", Chore = "chore", Alarm = "alarm", Night = "night" });
+
+bellyful_core::ids!(/// What keeps a digester well beside feeding, and what the season asks for.
+    Chore { Cold = "cold", Oil = "oil", Trap = "trap", Leak = "leak", Yearly = "yearly" });
 
 /// A danger that a family told of: staff are told until one acknowledges.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

@@ -241,9 +241,12 @@ ask-cause-foam = Did oil or much meat go in?
 
 ### Texts we start
 remind-silence = { $days } days without news. How is the tank? Tell me what you fed and how the gas burns. MUTE ends reminders.
+remind-rest-over = The rest is over.
+remind-rest-on = It needs a longer rest.
 remind-cold = Colder weeks are coming. Cover the tank well and feed less: I will tell you how much. MUTE ends reminders.
 remind-oil = Time for a new thin film of cooking oil on the water in the open pipes, against smell. MUTE ends reminders.
 remind-trap = Please drain the water from the gas pipe's lowest point today. Valve shut, no flame near. MUTE ends reminders.
+remind-yearly = Once a year a fitter should look over tank, pipes, valve and gas bag: please ask yours. MUTE ends reminders.
 remind-leak = Once a month: soapy water on all gas joints, no flame near. Bubbles mean a leak. MUTE ends reminders.
 warn-souring = Please hold the feed now: your tank may be turning sour. Tell me how it smells and how the flame is.
 

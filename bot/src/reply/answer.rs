@@ -5,7 +5,7 @@
 use super::catalog::Value;
 use super::compose::{Piece, Rank, Room, compose};
 use super::word::Voice;
-use crate::clock::SILENCE_DAYS;
+use crate::clock::{SILENCE_DAYS, first_chore_at, rest_over_at};
 use crate::household::{Decision, Due, Household, LastAdvice, Sender, Situation};
 use crate::message::{Inbound, Kind, Outbound, answer_id};
 use crate::mind::Mind;
@@ -126,6 +126,14 @@ fn finished(
     household.talk.last_heard = Some(believed.today);
     household.talk.silences = 0;
     household.talk.last_advice = Some(LastAdvice { at: inbound.sent_at, text: text.clone(), advice: advice.clone() });
+    let mut due = vec![(Due::Silence, Some(inbound.received_at + Duration::days(SILENCE_DAYS)))];
+    let first_day = if believed.for_today() { believed.today } else { believed.today.plus(1) };
+    let rests = known && advice.hold_days > 0;
+    due.push((Due::Ration, rests.then(|| rest_over_at(&household, first_day, advice.hold_days))));
+    if known && !household.talk.chores_set && !household.talk.muted {
+        household.talk.chores_set = true;
+        due.push((Due::Chore, Some(first_chore_at(&household, believed.today))));
+    }
     let (twin, checkpoints, drop_checkpoints_from) = believed.keep();
     let silent = matches!(situation.sender, Sender::Family { stopped: true, .. } | Sender::Stranger { stopped: true });
     let replies = match silent {
@@ -147,7 +155,7 @@ fn finished(
         checkpoints,
         drop_checkpoints_from,
         replies,
-        due: vec![(Due::Silence, Some(inbound.received_at + Duration::days(SILENCE_DAYS)))],
+        due,
         ..Decision::default()
     }
 }

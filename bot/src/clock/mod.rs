@@ -1,23 +1,26 @@
-//! What the clock wakes us for: an alarm nobody took, a family that has gone silent.
+//! What the clock wakes us for: an alarm nobody took, a family that has gone silent, a rest that is over, chores.
 //!
 //! Takes the situation and the time; gives a decision. Never more than one text a day to a family, none in the
-//! quiet of its night but for danger.
+//! quiet of its night, none to who muted us, but for danger.
+
+mod alarm;
+mod chores;
+mod rest;
+mod silence;
 
 use crate::household::{Decision, Due, Household, Situation};
 use crate::message::{Kind, Outbound, answer_id};
 use crate::mind::Mind;
 use crate::record::local_day;
-use crate::reply::compose::{Room, compose};
+use crate::reply::compose::{Piece, Room, compose};
 use crate::reply::word::Voice;
-use crate::talk::{AGAIN_AFTER, tell_staff};
 use crate::twins::Believed;
+use bellyful_core::units::Day;
+pub use chores::first_chore_at;
 use chrono::{DateTime, Duration, NaiveTime, TimeZone, Utc};
 use chrono_tz::Tz;
-
-/// Days without a word after which we ask how things are; asked again after twice as long, then not any more.
-/// Source: our choice.
-pub const SILENCE_DAYS: i64 = 7;
-const SILENCE_TIMES: u32 = 2;
+pub use rest::rest_over_at;
+pub use silence::SILENCE_DAYS;
 
 /// Nothing of ours starts between these hours where the household lives. Source: our choice.
 const QUIET_FROM: NaiveTime = NaiveTime::from_hms_opt(20, 0, 0).expect("a time of day");
@@ -27,10 +30,12 @@ const QUIET_UNTIL: NaiveTime = NaiveTime::from_hms_opt(7, 0, 0).expect("a time o
 pub fn decide(mind: &Mind, situation: &Situation, due: Due, at: DateTime<Utc>, now: DateTime<Utc>) -> Decision {
     let Some(household) = &situation.household else { return Decision::default() };
     match due {
-        Due::Alarm => alarm_again(mind, situation, household, at, now),
-        Due::Silence => silence(mind, situation, household, at, now),
-        // Not set by anything yet: nothing follows.
-        Due::Ration | Due::Cold | Due::Chore | Due::Night => Decision::default(),
+        Due::Alarm => alarm::again(mind, situation, household, at, now),
+        Due::Silence => silence::ask(mind, situation, household, at, now),
+        Due::Ration => rest::over(mind, situation, household, at, now),
+        Due::Chore => chores::remind(mind, situation, household, at, now),
+        // Not set by anything: nothing follows.
+        Due::Cold | Due::Night => Decision::default(),
     }
 }
 
@@ -46,65 +51,63 @@ pub fn out_of_quiet(at: DateTime<Utc>, time_zone: &str) -> DateTime<Utc> {
     tz.from_local_datetime(&day.and_time(QUIET_UNTIL)).earliest().map_or(at, |local| local.with_timezone(&Utc))
 }
 
+/// `hour` o'clock of a day where the household lives.
+fn at_hour(day: Day, hour: u32, time_zone: &str) -> DateTime<Utc> {
+    let tz: Tz = time_zone.parse().unwrap_or(Tz::UTC);
+    let date = chrono::NaiveDate::default() + Duration::days(i64::from(day.0));
+    let local = date.and_time(NaiveTime::from_hms_opt(hour, 0, 0).unwrap_or(QUIET_UNTIL));
+    tz.from_local_datetime(&local).earliest().map_or_else(|| local.and_utc(), |local| local.with_timezone(&Utc))
+}
+
 /// The id of a text that the clock started: the same however often it is worked out.
 fn clock_id(household: &Household, due: Due, at: DateTime<Utc>) -> String {
     answer_id("clock", &household.id.to_string(), &format!("{due} {}", at.timestamp_millis()), 0)
 }
 
-/// Told again, to the next person each time round.
-fn alarm_again(
-    mind: &Mind,
-    situation: &Situation,
-    household: &Household,
-    at: DateTime<Utc>,
-    now: DateTime<Utc>,
-) -> Decision {
-    let (Some(alarm), false) = (situation.alarms.first(), situation.on_call.is_empty()) else {
-        return Decision::default();
-    };
-    let times = ((at - alarm.at).num_minutes() / AGAIN_AFTER.num_minutes()).max(0) as usize;
-    let worker = &situation.on_call[times % situation.on_call.len()];
-    let number = situation.phones.first().map(|phone| phone.number.as_str()).unwrap_or_default();
-    let id = clock_id(household, Due::Alarm, at);
-    Decision {
-        replies: tell_staff(mind, worker, household, number, alarm, "staff-alarm-again", id, at).into_iter().collect(),
-        due: vec![(Due::Alarm, Some(now.max(at) + AGAIN_AFTER))],
-        ..Decision::default()
+/// When a text of ours may start at the earliest, if not now: after the night, or tomorrow where one started today.
+fn must_wait(household: &Household, at: DateTime<Utc>, now: DateTime<Utc>) -> Option<DateTime<Utc>> {
+    let starts = out_of_quiet(now.max(at), &household.time_zone);
+    let today = local_day(now, &household.time_zone);
+    match household.talk.started_on == Some(today) {
+        true => Some(at_hour(today.plus(1), MORNING, &household.time_zone)),
+        false => (starts > now).then_some(starts),
     }
 }
 
-fn silence(
+/// The hour that texts put off to another day start at. Source: our choice.
+const MORNING: u32 = 8;
+
+/// A text that we start, with what stands of the advice; the twin is kept as far as it was moved.
+fn start(
     mind: &Mind,
     situation: &Situation,
-    household: &Household,
+    mut household: Household,
+    due: Due,
     at: DateTime<Utc>,
     now: DateTime<Utc>,
+    pieces: impl FnOnce(&Voice, &Believed) -> Vec<Piece>,
 ) -> Decision {
-    let mut household = household.clone();
-    let (Some(phone), false) = (situation.phones.first(), household.talk.muted) else { return Decision::default() };
-    let starts = out_of_quiet(at, &household.time_zone);
-    if starts > now {
-        return Decision { due: vec![(Due::Silence, Some(starts))], ..Decision::default() };
-    }
-    household.talk.silences += 1;
-    let today = local_day(at, &household.time_zone);
+    let Some(phone) = situation.phones.first() else { return Decision::default() };
+    let today = local_day(now, &household.time_zone);
     let believed = Believed::on(situation, &household, today);
-    let quiet_days = household.talk.last_heard.map_or(SILENCE_DAYS, |day| i64::from(today.since(day)));
     let voice = Voice::to(&mind.catalog, &household);
-    let text = voice.must("remind-silence", &[("days", (quiet_days as f64).into())]);
-    let again = (household.talk.silences < SILENCE_TIMES).then(|| at + Duration::days(2 * SILENCE_DAYS));
+    let text = compose(pieces(&voice, &believed), Room::USUAL, voice.latin());
+    let advice = believed.advise();
+    let (twin, checkpoints, _) = believed.keep();
+    household.talk.started_on = Some(today);
     Decision {
         replies: vec![Outbound {
-            id: clock_id(&household, Due::Silence, at),
+            id: clock_id(&household, due, at),
             gateway: phone.gateway.clone(),
             to: phone.number.clone(),
-            text: compose(vec![text], Room::USUAL, voice.latin()),
+            text,
             kind: Kind::Reminder,
-            advice: Some(believed.advise()),
+            advice: Some(advice),
             not_before: at,
         }],
-        due: again.map(|again| (Due::Silence, Some(again))).into_iter().collect(),
         household: Some(household),
+        twin: Some(twin),
+        checkpoints,
         ..Decision::default()
     }
 }
