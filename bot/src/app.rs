@@ -5,7 +5,7 @@ use crate::gateway::Gateway;
 use crate::jobs::guard::Limits;
 use crate::jobs::send::Sender;
 use crate::jobs::work::Worker;
-use crate::jobs::{Answerer, Answering, HEARTBEAT, lease};
+use crate::jobs::{Answerer, Answering, HEARTBEAT, machine_clock};
 use crate::message::{Inbound, Kind, Outbound, answer_id};
 use crate::mind::Mind;
 use crate::record::local_date;
@@ -20,7 +20,7 @@ use hyper_util::service::TowerToHyperService;
 use metrics_exporter_prometheus::{PrometheusBuilder, PrometheusHandle};
 use std::net::SocketAddr;
 use std::path::PathBuf;
-use std::sync::{Arc, OnceLock};
+use std::sync::{Arc, Mutex, OnceLock};
 use std::time::Duration;
 use tokio::net::TcpListener;
 use tokio::sync::{Notify, watch};
@@ -128,13 +128,15 @@ impl Node {
             },
             any_sender: gateways.iter().map(|(name, gateway)| (name.clone(), gateway.profile.any_sender)).collect(),
             to_send: to_send.clone(),
+            clock: machine_clock(),
+            held: Mutex::default(),
         });
         let workers = match config.workers {
             0 => std::thread::available_parallelism().map_or(2, |cores| cores.get()),
             workers => workers,
         };
-        jobs.spawn(worker.run(intake.arrived.clone(), workers, stopping.clone()));
-        jobs.spawn(heart(store.clone(), owner.clone(), stopping.clone()));
+        jobs.spawn(worker.clone().run(intake.arrived.clone(), workers, stopping.clone()));
+        jobs.spawn(heart(worker, stopping.clone()));
         let mut door = Door::new(store.clone(), intake, gateways, answerer, to_send);
         door.public_url = config.public_url.clone();
         door.metrics = Some(metrics_handle());
@@ -159,13 +161,13 @@ impl Node {
 }
 
 /// Moves the node's leases on, so that nobody takes over what it works.
-async fn heart(store: Store, owner: String, mut stop: watch::Receiver<bool>) {
+async fn heart(worker: Arc<Worker>, mut stop: watch::Receiver<bool>) {
     loop {
         tokio::select! {
             () = tokio::time::sleep(HEARTBEAT) => {}
             _ = stop.changed() => {}
         }
-        if let Err(error) = store.renew(&owner, Utc::now() + lease()).await {
+        if let Err(error) = worker.beat().await {
             tracing::error!(%error, "leases could not be moved on");
         }
         if *stop.borrow() {

@@ -74,7 +74,7 @@ async fn one_household_is_worked_by_one_node_and_taken_over_when_its_heart_stops
         let second = store.claim("second", &[], 9, moment(20), moment(28)).await.unwrap();
         assert_eq!((first.len(), second.len()), (1, 1));
         assert_ne!(first, second);
-        store.renew("second", moment(36)).await.unwrap();
+        store.renew("second", &second, moment(36)).await.unwrap();
         assert!(store.claim("third", &[], 9, moment(27), moment(35)).await.unwrap().is_empty());
         // The first node is dead: nobody moved its lease on.
         assert_eq!(store.claim("third", &[], 9, moment(28), moment(36)).await.unwrap(), first);

@@ -119,12 +119,13 @@ impl Sender {
     }
 }
 
-fn outcome(send: &ToSend, sent: &Sent, now: DateTime<Utc>) -> Outcome {
+/// What is written down of a send.
+pub fn outcome(send: &ToSend, sent: &Sent, now: DateTime<Utc>) -> Outcome {
     match sent {
         Sent::Taken { wire_id } => Outcome::Sent { wire_id: wire_id.clone() },
         Sent::Refused { why } => Outcome::Refused { why: why.clone() },
         Sent::Again { why, after } => {
-            let wait = backoff(send.tries, Duration::seconds(1), Duration::minutes(10));
+            let wait = backoff(send.tries, send.seq, Duration::seconds(1), Duration::minutes(10));
             let asked = after.and_then(|after| Duration::from_std(after).ok()).unwrap_or_default();
             Outcome::Again { at: now + wait.max(asked), why: why.clone() }
         }

@@ -4,12 +4,12 @@
 //! after many tries is set aside with an apology, so that one text never blocks its family for good.
 
 use super::guard::{self, Limits, Silent};
-use super::{Answerer, LOOK_EVERY, backoff, lease};
+use super::{Answerer, Clock, LOOK_EVERY, backoff, lease};
 use crate::household::Sender;
 use crate::store::{Claim, Lane, Store, StoreError, Waiting, Wake};
 use chrono::{DateTime, Duration, Utc};
-use std::collections::BTreeMap;
-use std::sync::Arc;
+use std::collections::{BTreeMap, BTreeSet};
+use std::sync::{Arc, Mutex, PoisonError};
 use tokio::sync::{Notify, mpsc, watch};
 
 /// Turns tried before a text is set aside: with the waits between, about ten minutes.
@@ -32,6 +32,9 @@ pub struct Worker {
     pub any_sender: BTreeMap<String, bool>,
     /// Rung when there is something to send.
     pub to_send: Arc<Notify>,
+    pub clock: Clock,
+    /// Lanes that are ours until they are given back: what the heartbeat keeps alive.
+    pub held: Mutex<BTreeSet<Lane>>,
 }
 
 impl Worker {
@@ -47,12 +50,17 @@ impl Worker {
             }
             let stopping = *stop.borrow();
             let room = if stopping { 0 } else { workers - busy };
-            let now = Utc::now();
+            let now = (self.clock)();
             let mut taken = 0;
             if room > 0 || !give_back.is_empty() {
                 match self.store.claim(&self.owner, &give_back, room, now, now + lease()).await {
                     Ok(lanes) => {
-                        give_back.clear();
+                        let mut held = self.held.lock().unwrap_or_else(PoisonError::into_inner);
+                        for lane in give_back.drain(..) {
+                            held.remove(&lane);
+                        }
+                        held.extend(lanes.iter().cloned());
+                        drop(held);
                         taken = lanes.len();
                         busy += taken;
                         lanes.into_iter().for_each(|lane| self.clone().start(lane, done.clone()));
@@ -81,6 +89,12 @@ impl Worker {
         }
     }
 
+    /// Says that this node lives: what it holds stays its own.
+    pub async fn beat(&self) -> Result<(), StoreError> {
+        let held: Vec<Lane> = self.held.lock().unwrap_or_else(PoisonError::into_inner).iter().cloned().collect();
+        self.store.renew(&self.owner, &held, (self.clock)() + lease()).await
+    }
+
     /// Works a lane on a thread of its own: the model is arithmetic and must not hold up those who wait for a 202.
     fn start(self: Arc<Self>, lane: Lane, done: mpsc::UnboundedSender<Lane>) {
         let here = tokio::runtime::Handle::current();
@@ -98,9 +112,10 @@ impl Worker {
         });
     }
 
-    async fn work(&self, lane: &Lane) -> Result<(), StoreError> {
+    /// Works a lane that this node holds, for one go. Errors: what keeps it from being worked now.
+    pub async fn work(&self, lane: &Lane) -> Result<(), StoreError> {
         for _ in 0..IN_ONE_GO {
-            let now = Utc::now();
+            let now = (self.clock)();
             match self.store.waiting(lane, now).await? {
                 Some(Waiting::Text(claim)) => self.text(*claim, now).await?,
                 Some(Waiting::Wake(wake)) => self.wake(&wake, now).await?,
@@ -139,7 +154,8 @@ impl Worker {
                 metrics::counter!("bellyful_turns_failed_total").increment(1);
                 tracing::error!(row = claim.row, tries = claim.tries + 1, error = %broken, "a turn failed");
                 let more = claim.tries + 1 < TRIES_MOST || broken.is_the_databases();
-                let again = more.then(|| now + backoff(claim.tries + 1, Duration::seconds(1), Duration::minutes(5)));
+                let again =
+                    more.then(|| now + backoff(claim.tries + 1, claim.row, Duration::seconds(1), Duration::minutes(5)));
                 let apology = if again.is_none() { self.answerer.apology(&claim.inbound) } else { None };
                 self.store.failed(&claim, &broken.to_string(), again, apology, now).await?;
                 self.to_send.notify_one();
@@ -175,7 +191,7 @@ impl Worker {
             Err(Broken::Store(StoreError::Done)) => Ok(()),
             Err(broken) => {
                 tracing::error!(household = wake.household, due = %wake.due, error = %broken, "a waking failed");
-                let wait = backoff(wake.tries + 1, Duration::seconds(30), Duration::hours(6));
+                let wait = backoff(wake.tries + 1, wake.household, Duration::seconds(30), Duration::hours(6));
                 self.store.wake_again(wake, now + wait).await
             }
         }

@@ -8,7 +8,7 @@ use super::rows::{ms, time};
 use super::{Dialect, Store, StoreError};
 use crate::household::{Due, HouseholdId};
 use crate::message::Inbound;
-use chrono::{DateTime, Utc};
+use chrono::{DateTime, Duration, Utc};
 use sqlx::Row;
 use std::collections::BTreeSet;
 
@@ -57,6 +57,8 @@ pub enum Waiting {
 }
 
 const NAME: &str = "claim";
+/// A lease this far behind what a living node has is nobody's.
+const LEFT_OVER: Duration = Duration::minutes(1);
 
 impl Store {
     /// Gives back the `finished` lanes and takes up to `most` free ones that have work waiting, texts before the
@@ -127,15 +129,26 @@ impl Store {
         Ok(lanes)
     }
 
-    /// The heartbeat: moves all leases of a node on.
-    pub async fn renew(&self, owner: &str, until: DateTime<Utc>) -> Result<(), StoreError> {
+    /// The heartbeat: moves the leases of the lanes that a node knows it holds on, and clears away what dead nodes left
+    /// and nobody wanted. A lease that was taken without its node getting to know runs out like a dead node's.
+    pub async fn renew(&self, owner: &str, held: &[Lane], until: DateTime<Utc>) -> Result<(), StoreError> {
         let mut tx = self.begin("renew").await?;
-        let moved = sqlx::query("UPDATE lease SET until_at = $2 WHERE owner = $1")
-            .bind(owner)
-            .bind(ms(until))
-            .execute(&mut *tx)
-            .await?;
-        if moved.rows_affected() == 0 { Ok(tx.rollback().await?) } else { self.commit("renew", tx).await }
+        let mut touched = 0;
+        for lane in held {
+            let moved = sqlx::query("UPDATE lease SET until_at = $3 WHERE lane = $1 AND owner = $2")
+                .bind(&lane.0)
+                .bind(owner)
+                .bind(ms(until))
+                .execute(&mut *tx)
+                .await?;
+            touched += moved.rows_affected();
+        }
+        let cleared =
+            sqlx::query("DELETE FROM lease WHERE until_at < $1").bind(ms(until - LEFT_OVER)).execute(&mut *tx).await?;
+        match touched + cleared.rows_affected() {
+            0 => Ok(tx.rollback().await?),
+            _ => self.commit("renew", tx).await,
+        }
     }
 
     /// Gives up all leases of a node that stops.
