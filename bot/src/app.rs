@@ -8,6 +8,7 @@ use crate::jobs::work::Worker;
 use crate::jobs::{Answerer, Answering, HEARTBEAT, machine_clock};
 use crate::message::{Inbound, Kind, Outbound, answer_id};
 use crate::mind::Mind;
+use crate::pages::{self, Pages};
 use crate::record::local_date;
 use crate::store::{Claim, Intake, Store, Wake};
 use crate::web::{self, Door};
@@ -235,14 +236,18 @@ pub fn serve(args: &ServeArgs) -> anyhow::Result<()> {
         let store = Store::open(config.database.reveal())
             .await
             .context("The database cannot be opened; check the key `database`")?;
-        let node = Node::start(&config, store, Arc::new(mind), None).await?;
+        let mind = Arc::new(mind);
+        let secure = config.public_url.as_ref().is_some_and(|url| url.starts_with("https://"));
+        let pages = pages::routes(Arc::new(Pages::new(store.clone(), mind.clone(), machine_clock(), secure)));
+        let node = Node::start(&config, store, mind, Some(pages)).await?;
         println!("listening on http://{}", node.address);
         told_to_stop().await?;
         node.stop().await
     })
 }
 
-async fn told_to_stop() -> std::io::Result<()> {
+/// Returns once the process is told to stop.
+pub async fn told_to_stop() -> std::io::Result<()> {
     use tokio::signal::unix::{SignalKind, signal};
     let mut terminate = signal(SignalKind::terminate())?;
     tokio::select! {

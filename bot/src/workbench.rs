@@ -35,6 +35,28 @@ pub async fn work_all(store: &Store, mind: &Mind, now: DateTime<Utc>) -> Result<
     }
 }
 
+/// Works the texts of one number, and all that the clock wakes us for about its household, up to `now`; others wait.
+pub async fn work_lane(
+    store: &Store,
+    mind: &Mind,
+    number: &str,
+    now: DateTime<Utc>,
+) -> Result<Vec<Outbound>, StoreError> {
+    let mut queued = vec![];
+    loop {
+        let lane = match store.sender(number).await? {
+            Sender::Family { household, .. } => Lane::of_household(household),
+            _ => Lane(format!("n:{number}")),
+        };
+        let kept = match store.waiting(&lane, now).await? {
+            Some(Waiting::Text(claim)) => turn::answer(store, mind, &claim, now).await?,
+            Some(Waiting::Wake(wake)) => turn::wake(store, mind, &wake, now).await?,
+            None => return Ok(queued),
+        };
+        queued.extend(kept.queued);
+    }
+}
+
 /// Nobody is known: for what a person at the keyboard sets up.
 pub fn nobody() -> Situation {
     Situation {

@@ -182,3 +182,9 @@ pub fn client() -> reqwest::Client {
     .timeout(Duration::from_secs(40)).build().expect("builds"); }
     CLIENT.with(Clone::clone)
 }
+
+/// A client that stops at a redirection, as one looks at it.
+pub fn client_without_redirects() -> reqwest::Client {
+    let _ = rustls::crypto::ring::default_provider().install_default();
+    reqwest::Client::builder().redirect(reqwest::redirect::Policy::none()).build().expect("builds")
+}

@@ -29,6 +29,11 @@ impl Piece {
         Piece { rank: Rank::Must, ..self }
     }
 
+    /// The thought in full.
+    pub fn fullest(&self) -> &str {
+        self.wordings.first().map_or("", String::as_str)
+    }
+
     /// With shorter wordings, each shorter than the one before.
     pub fn or(rank: Rank, wordings: Vec<String>) -> Piece {
         Piece { wordings, rank }

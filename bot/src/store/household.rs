@@ -176,7 +176,7 @@ impl Store {
     }
 }
 
-fn household(row: &AnyRow) -> Result<Household, StoreError> {
+pub(super) fn household(row: &AnyRow) -> Result<Household, StoreError> {
     Ok(Household {
         id: row.try_get("id")?,
         name: row.try_get("name")?,
@@ -207,7 +207,7 @@ fn fact(row: &AnyRow) -> Result<Fact, StoreError> {
     })
 }
 
-fn staff(row: &AnyRow) -> Result<Staff, StoreError> {
+pub(super) fn staff(row: &AnyRow) -> Result<Staff, StoreError> {
     Ok(Staff {
         id: row.try_get("id")?,
         name: row.try_get("name")?,

@@ -11,7 +11,9 @@ mod keep;
 mod lease;
 mod migrations;
 mod outbox;
+mod overview;
 mod rows;
+mod session;
 mod staff;
 mod story;
 
@@ -21,6 +23,8 @@ pub use inbox::{Past, PastState};
 pub use keep::{Cause, Kept};
 pub use lease::{Claim, Lane, Waiting, Wake};
 pub use outbox::{ByWire, Outcome, Receipt, ToSend};
+pub use overview::Seen;
+pub use session::Sessions;
 pub use staff::NewStaff;
 pub use story::Said;
 

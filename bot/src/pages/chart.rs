@@ -1,0 +1,227 @@
+//! Panels over one time axis, as SVG that needs neither scripts nor colours to be read.
+//!
+//! Takes days and values; gives text. Looks (colours, letters) stand in the style sheet.
+
+use bellyful_core::units::Day;
+use chrono::{Datelike, Duration, NaiveDate};
+use std::fmt::Write;
+
+pub struct Bar {
+    pub day: Day,
+    pub value: f64,
+}
+
+pub struct Dot {
+    pub day: Day,
+    pub value: f64,
+}
+
+/// One row of the chart.
+#[derive(Default)]
+pub struct Panel {
+    title: &'static str,
+    bars: Vec<Bar>,
+    line: Vec<Dot>,
+    dots: Vec<Dot>,
+    steps: Option<(&'static str, Vec<Dot>)>,
+    limit: Option<(f64, &'static str)>,
+    /// Day, whether it is a danger, what it is.
+    marks: Vec<(Day, bool, String)>,
+}
+
+impl Panel {
+    pub fn bars(title: &'static str, bars: Vec<Bar>) -> Panel {
+        Panel { title, bars, ..Panel::default() }
+    }
+    pub fn line(title: &'static str, line: Vec<Dot>) -> Panel {
+        Panel { title, line, ..Panel::default() }
+    }
+    pub fn dots(title: &'static str, dots: Vec<Dot>) -> Panel {
+        Panel { title, dots, ..Panel::default() }
+    }
+    pub fn marks(title: &'static str, marks: Vec<(Day, bool, String)>) -> Panel {
+        Panel { title, marks, ..Panel::default() }
+    }
+    pub fn with_steps(self, name: &'static str, steps: Vec<Dot>) -> Panel {
+        Panel { steps: Some((name, steps)), ..self }
+    }
+    pub fn with_limit(self, limit: f64, name: &'static str) -> Panel {
+        Panel { limit: Some((limit, name)), ..self }
+    }
+    pub fn is_empty(&self) -> bool {
+        self.bars.is_empty() && self.line.is_empty() && self.dots.is_empty() && self.marks.is_empty()
+    }
+    fn values(&self) -> impl Iterator<Item = f64> {
+        let steps = self.steps.iter().flat_map(|(_, steps)| steps);
+        self.bars
+            .iter()
+            .map(|bar| bar.value)
+            .chain(self.line.iter().chain(&self.dots).chain(steps).map(|dot| dot.value))
+            .chain(self.limit.map(|(limit, _)| limit))
+    }
+}
+
+const WIDTH: f64 = 760.0;
+const LEFT: f64 = 40.0;
+const RIGHT: f64 = 10.0;
+const HIGH: f64 = 74.0;
+const LOW: f64 = 30.0;
+const TITLE: f64 = 20.0;
+const GAP: f64 = 8.0;
+
+/// The panels over the `days` days up to `today`.
+pub fn chart(today: Day, days: i32, panels: &[Panel]) -> String {
+    let first = today.plus(-days);
+    let a_day = (WIDTH - LEFT - RIGHT) / f64::from(days + 1);
+    let x = |day: Day| LEFT + f64::from(day.since(first)) * a_day;
+    let inside = |day: Day| day >= first && day <= today;
+    let height: f64 = panels.iter().map(|panel| TITLE + tall(panel) + GAP).sum::<f64>() + 18.0;
+    let mut svg = format!(
+        "<svg class=\"chart\" viewBox=\"0 0 {WIDTH} {height}\" role=\"img\" aria-label=\"The household's story, day by day\">"
+    );
+    for month in months(first, today) {
+        let at = x(month);
+        let date = date_of(month);
+        let _ =
+            write!(svg, "<line class=\"grid\" x1=\"{at:.1}\" x2=\"{at:.1}\" y1=\"0\" y2=\"{:.1}\"/>", height - 16.0);
+        let _ = write!(
+            svg,
+            "<text class=\"axis\" x=\"{:.1}\" y=\"{:.1}\">{}</text>",
+            at + 2.0,
+            height - 4.0,
+            date.format("%-d %b")
+        );
+    }
+    let mut top = 0.0;
+    for panel in panels {
+        let _ = write!(svg, "<text class=\"title\" x=\"{LEFT}\" y=\"{:.1}\">{}", top + 14.0, panel.title);
+        if let Some((name, _)) = &panel.steps {
+            let _ = write!(svg, " <tspan class=\"key\">(line: {name})</tspan>");
+        }
+        svg.push_str("</text>");
+        let (floor, tall) = (top + TITLE + tall(panel), tall(panel));
+        draw(&mut svg, panel, floor, tall, a_day, &x, &inside);
+        top = floor + GAP;
+    }
+    svg.push_str("</svg>");
+    svg
+}
+
+fn tall(panel: &Panel) -> f64 {
+    if panel.marks.is_empty() { HIGH } else { LOW }
+}
+
+fn draw(
+    svg: &mut String,
+    panel: &Panel,
+    floor: f64,
+    tall: f64,
+    a_day: f64,
+    x: &impl Fn(Day) -> f64,
+    inside: &impl Fn(Day) -> bool,
+) {
+    let _ = write!(
+        svg,
+        "<line class=\"floor\" x1=\"{LEFT}\" x2=\"{}\" y1=\"{floor:.1}\" y2=\"{floor:.1}\"/>",
+        WIDTH - RIGHT
+    );
+    if !panel.marks.is_empty() {
+        for (day, danger, what) in panel.marks.iter().filter(|(day, _, _)| inside(*day)) {
+            let (at, class) = (x(*day), if *danger { "danger" } else { "sign" });
+            let _ = write!(
+                svg,
+                "<g class=\"{class}\"><path d=\"M{at:.1} {:.1}l5 -10h-10z\"/><title>{what}, {}</title></g>",
+                floor - 4.0,
+                date_of(*day).format("%-d %b")
+            );
+        }
+        return;
+    }
+    // Of readings that never come near zero, only the part they move in is shown.
+    let most = panel.values().fold(f64::MIN, f64::max);
+    let least = panel.values().fold(f64::MAX, f64::min);
+    let from = if panel.dots.is_empty() { 0.0 } else { least - (most - least).max(1.0) * 0.2 };
+    let most = if most - from < 1e-9 { from + 1.0 } else { most + (most - from) * 0.08 };
+    let y = |value: f64| floor - (value - from) / (most - from) * tall;
+    for value in [from, (from + most) / 2.0] {
+        let at = y(value);
+        let _ =
+            write!(svg, "<text class=\"axis end\" x=\"{}\" y=\"{:.1}\">{}</text>", LEFT - 4.0, at + 3.0, short(value));
+        let _ =
+            write!(svg, "<line class=\"grid\" x1=\"{LEFT}\" x2=\"{}\" y1=\"{at:.1}\" y2=\"{at:.1}\"/>", WIDTH - RIGHT);
+    }
+    for bar in panel.bars.iter().filter(|bar| inside(bar.day)) {
+        let at = y(bar.value);
+        let _ = write!(
+            svg,
+            "<rect class=\"bar\" x=\"{:.1}\" y=\"{at:.1}\" width=\"{:.1}\" height=\"{:.1}\"><title>{}: {}</title></rect>",
+            x(bar.day) + a_day * 0.1,
+            a_day * 0.8,
+            (floor - at).max(0.0),
+            date_of(bar.day).format("%-d %b"),
+            short(bar.value)
+        );
+    }
+    let points = |dots: &[Dot]| {
+        let inside = dots.iter().filter(|dot| inside(dot.day));
+        inside.map(|dot| format!("{:.1},{:.1}", x(dot.day) + a_day / 2.0, y(dot.value))).collect::<Vec<_>>()
+    };
+    if !panel.line.is_empty() {
+        let _ = write!(svg, "<polyline class=\"line\" points=\"{}\"/>", points(&panel.line).join(" "));
+    }
+    if let Some((_, steps)) = &panel.steps {
+        let _ = write!(svg, "<polyline class=\"steps\" points=\"{}\"/>", points(steps).join(" "));
+    }
+    for (point, dot) in points(&panel.dots).iter().zip(panel.dots.iter().filter(|dot| inside(dot.day))) {
+        let (at, up) = point.split_once(',').unwrap_or_default();
+        let _ = write!(
+            svg,
+            "<circle class=\"dot\" cx=\"{at}\" cy=\"{up}\" r=\"3\"><title>{}</title></circle>",
+            short(dot.value)
+        );
+    }
+    if let Some((limit, name)) = panel.limit {
+        let at = y(limit);
+        let _ =
+            write!(svg, "<line class=\"limit\" x1=\"{LEFT}\" x2=\"{}\" y1=\"{at:.1}\" y2=\"{at:.1}\"/>", WIDTH - RIGHT);
+        let _ = write!(
+            svg,
+            "<text class=\"axis end limit-name\" x=\"{}\" y=\"{:.1}\">{name}</text>",
+            WIDTH - RIGHT,
+            at - 3.0
+        );
+    }
+}
+
+fn short(value: f64) -> String {
+    if value.abs() >= 10.0 { format!("{value:.0}") } else { format!("{value:.1}") }
+}
+
+fn date_of(day: Day) -> NaiveDate {
+    NaiveDate::default() + Duration::days(i64::from(day.0))
+}
+
+/// The first days of months, within.
+fn months(first: Day, last: Day) -> impl Iterator<Item = Day> {
+    (first.0..=last.0).map(Day).filter(|day| date_of(*day).day() == 1)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_lies_outside_the_axis_is_not_drawn_and_the_rest_is() {
+        let bars = [-3, 0, 5].map(|day| Bar { day: Day(day), value: 2.0 }).into_iter().collect();
+        let svg = chart(Day(5), 5, &[Panel::bars("Fed", bars)]);
+        assert_eq!(svg.matches("<rect").count(), 2);
+        assert!(svg.starts_with("<svg") && svg.ends_with("</svg>"));
+        assert!(!svg.contains("NaN") && !svg.contains("inf"), "{svg}");
+    }
+
+    #[test]
+    fn one_value_alone_can_be_drawn() {
+        let svg = chart(Day(5), 5, &[Panel::dots("pH", vec![Dot { day: Day(5), value: 7.0 }])]);
+        assert!(svg.contains("<circle") && !svg.contains("NaN"), "{svg}");
+    }
+}

@@ -1,0 +1,129 @@
+//! Staff pages: server-rendered, without scripts, behind a log-in.
+//!
+//! Takes the store, the mind and a clock; gives routes. Who may see what stands in one table, [`access::TABLE`].
+
+pub mod access;
+mod chart;
+mod household;
+mod login;
+mod today;
+
+use crate::jobs::Clock;
+use crate::mind::Mind;
+use crate::store::{Store, StoreError};
+use askama::Template;
+use axum::Router;
+use axum::http::{HeaderValue, StatusCode, header};
+use axum::response::{Html, IntoResponse, Response};
+use axum::routing::{get, post};
+pub use login::hash;
+use std::sync::Arc;
+use tower_http::csrf::CsrfLayer;
+use tower_http::set_header::SetResponseHeaderLayer;
+use tower_sessions::cookie::SameSite;
+use tower_sessions::cookie::time::Duration;
+use tower_sessions::{Expiry, SessionManagerLayer};
+
+/// What all pages need.
+pub struct Pages {
+    pub store: Store,
+    pub mind: Arc<Mind>,
+    pub clock: Clock,
+    /// Cookies go over TLS only.
+    pub secure: bool,
+    lockout: login::Lockout,
+}
+
+impl Pages {
+    pub fn new(store: Store, mind: Arc<Mind>, clock: Clock, secure: bool) -> Pages {
+        Pages { store, mind, clock, secure, lockout: login::Lockout::default() }
+    }
+}
+
+/// How long a log-in lasts without being used.
+const LOGIN_HOURS: i64 = 12;
+
+/// The routes of the staff pages, each open to those [`access::TABLE`] names.
+pub fn routes(pages: Arc<Pages>) -> Router {
+    let sessions = SessionManagerLayer::new(pages.store.sessions())
+        .with_name("bellyful")
+        .with_secure(pages.secure)
+        .with_same_site(SameSite::Strict)
+        .with_expiry(Expiry::OnInactivity(Duration::hours(LOGIN_HOURS)));
+    let routes = Router::new()
+        .route("/", get(today::show))
+        .route("/login", get(login::show).post(login::enter))
+        .route("/logout", post(login::leave))
+        .route("/household/{id}", get(household::show))
+        .route("/household/{id}/note", post(household::note))
+        .route("/household/{id}/taken", post(household::taken))
+        .route("/look.css", get(look))
+        .route_layer(axum::middleware::from_fn(access::check))
+        .layer(sessions)
+        .with_state(pages);
+    guarded(routes)
+}
+
+/// No page reaches outside, runs scripts, is framed, or takes a form from elsewhere.
+pub fn guarded(routes: Router) -> Router {
+    let header = |name: header::HeaderName, value: &'static str| {
+        SetResponseHeaderLayer::overriding(name, HeaderValue::from_static(value))
+    };
+    routes
+        .layer(CsrfLayer::new())
+        .layer(header(
+            header::CONTENT_SECURITY_POLICY,
+            "default-src 'none'; style-src 'self'; img-src 'self' data:; form-action 'self'; base-uri 'none'; \
+             frame-ancestors 'none'",
+        ))
+        .layer(header(header::X_CONTENT_TYPE_OPTIONS, "nosniff"))
+        .layer(header(header::REFERRER_POLICY, "no-referrer"))
+}
+
+async fn look() -> Response {
+    let headers = [(header::CONTENT_TYPE, "text/css; charset=utf-8"), (header::CACHE_CONTROL, "max-age=300")];
+    (headers, include_str!("../../templates/look.css")).into_response()
+}
+
+/// A page, never kept by anybody on the way.
+pub fn page(template: &impl Template) -> Result<Response, Broken> {
+    let mut response = Html(template.render()?).into_response();
+    response.headers_mut().insert(header::CACHE_CONTROL, HeaderValue::from_static("no-store"));
+    Ok(response)
+}
+
+/// A page that could not be made.
+#[derive(Debug, thiserror::Error)]
+pub enum Broken {
+    #[error(transparent)]
+    Store(#[from] StoreError),
+    #[error(transparent)]
+    Template(#[from] askama::Error),
+    #[error("the log-in could not be kept: {0}")]
+    Session(#[from] tower_sessions::session::Error),
+    #[error("There is no household {0}.")]
+    NoHousehold(i64),
+}
+
+#[derive(Template)]
+#[template(path = "broken.html")]
+struct BrokenPage {
+    sentence: String,
+}
+
+impl IntoResponse for Broken {
+    fn into_response(self) -> Response {
+        let (status, sentence) = match &self {
+            Broken::NoHousehold(_) => (StatusCode::NOT_FOUND, self.to_string()),
+            other => {
+                tracing::error!(error = %other, "a page could not be made");
+                (
+                    StatusCode::INTERNAL_SERVER_ERROR,
+                    "Something broke here. Nothing is lost; try again in a moment.".into(),
+                )
+            }
+        };
+        let html = BrokenPage { sentence: sentence.clone() }.render().unwrap_or(sentence);
+        (status, Html(html)).into_response()
+    }
+}

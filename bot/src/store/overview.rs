@@ -1,0 +1,58 @@
+//! All households at a glance: for the page of today.
+
+use super::rows::{from_json, time};
+use super::{Store, StoreError, household};
+use crate::household::Household;
+use bellyful_core::fact::Sign;
+use chrono::{DateTime, Utc};
+use sqlx::Row;
+use std::collections::BTreeMap;
+
+/// A household as the page of today sees it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Seen {
+    pub household: Household,
+    /// Alarms that nobody has taken, oldest first.
+    pub alarms: Vec<(DateTime<Utc>, Vec<Sign>)>,
+}
+
+impl Store {
+    /// Households that were not erased, in order of number.
+    pub async fn overview(&self) -> Result<Vec<Seen>, StoreError> {
+        let mut reader = self.read.acquire().await?;
+        let rows = sqlx::query(
+            "SELECT id, name, lang, country, time_zone, since_at, seed, staff_id, next_fact, talk FROM household \
+             WHERE erased_at IS NULL ORDER BY id",
+        )
+        .fetch_all(&mut *reader)
+        .await?;
+        let open = sqlx::query(
+            "SELECT household_id, at, signs FROM alarm WHERE acknowledged_at IS NULL ORDER BY household_id, at",
+        )
+        .fetch_all(&mut *reader)
+        .await?;
+        let mut alarms: BTreeMap<i64, Vec<(DateTime<Utc>, Vec<Sign>)>> = BTreeMap::new();
+        for row in &open {
+            let signs: String = row.try_get("signs")?;
+            let alarm = (time(row.try_get("at")?)?, from_json("signs", &signs)?);
+            alarms.entry(row.try_get("household_id")?).or_default().push(alarm);
+        }
+        rows.iter()
+            .map(|row| {
+                let household = household::household(row)?;
+                let alarms = alarms.remove(&household.id).unwrap_or_default();
+                Ok(Seen { household, alarms })
+            })
+            .collect()
+    }
+
+    /// What was written down about a household by staff and of what they did, latest first.
+    pub async fn trail(&self, household: i64, most: u32) -> Result<Vec<(DateTime<Utc>, String)>, StoreError> {
+        let rows = sqlx::query("SELECT at, what FROM audit WHERE household_id = $1 ORDER BY at DESC, id DESC LIMIT $2")
+            .bind(household)
+            .bind(i64::from(most))
+            .fetch_all(&self.read)
+            .await?;
+        rows.iter().map(|row| Ok((time(row.try_get("at")?)?, row.try_get("what")?))).collect()
+    }
+}

@@ -1,0 +1,4 @@
+//! Pages as a browser gets them: the demo's as a process, the staff pages with every role.
+
+mod access;
+mod demo;
