@@ -26,5 +26,6 @@ pub mod talk;
 pub mod text;
 pub mod turn;
 pub mod twins;
+pub mod upkeep;
 pub mod web;
 pub mod workbench;

@@ -6,6 +6,7 @@ use bellyful::demo::{self, DemoArgs};
 use bellyful::read_command::{self, ReadArgs};
 use bellyful::simulate::{self, SimulateArgs};
 use bellyful::staff_command::{self, StaffArgs};
+use bellyful::upkeep::{self, CopyArgs, ExportArgs, RebuildArgs, UpkeepArgs};
 use clap::{Parser, Subcommand};
 use std::process::ExitCode;
 
@@ -19,12 +20,22 @@ struct Cli {
 
 #[derive(Debug, Subcommand)]
 enum Command {
+    /// Copies everything to a file, while the bot goes on
+    Backup(CopyArgs),
     /// Talks JSON lines on a simulated clock and an in-memory store
     Converse(ConverseArgs),
     /// Serves a phone on a page and staff pages over invented households with months of history
     Demo(DemoArgs),
+    /// Prints all that is known of one household
+    Export(ExportArgs),
+    /// Moves every digester's model to today
+    Nightly(UpkeepArgs),
     /// Reads one text, or JSON lines from standard input, into readings
     Read(ReadArgs),
+    /// Works every digester's model out anew from the facts
+    Rebuild(RebuildArgs),
+    /// Takes a copy into an empty database
+    Restore(CopyArgs),
     /// Serves for real: takes texts in, answers, sends
     Serve(ServeArgs),
     /// Adds, lists or removes those who may see the staff pages
@@ -34,14 +45,24 @@ enum Command {
 }
 
 fn main() -> ExitCode {
-    match Cli::parse().command {
-        Command::Converse(args) => converse::run(&args).map_or_else(|error| failed(&error), |()| ExitCode::SUCCESS),
-        Command::Demo(args) => demo::run(&args).map_or_else(|error| failed(&error), |()| ExitCode::SUCCESS),
-        Command::Read(args) => read_command::run(&args).unwrap_or_else(|error| failed(&error)),
-        Command::Serve(args) => app::serve(&args).map_or_else(|error| failed(&error), |()| ExitCode::SUCCESS),
-        Command::Staff(args) => staff_command::run(&args).map_or_else(|error| failed(&*error), |()| ExitCode::SUCCESS),
-        Command::Simulate(args) => simulate::run(&args).map_or_else(|error| failed(&error), |()| ExitCode::SUCCESS),
-    }
+    let done = match &Cli::parse().command {
+        Command::Read(args) => return read_command::run(args).unwrap_or_else(|error| failed(&error)),
+        Command::Converse(args) => return ended(converse::run(args)),
+        Command::Simulate(args) => return ended(simulate::run(args)),
+        Command::Backup(args) => upkeep::backup(args),
+        Command::Demo(args) => demo::run(args),
+        Command::Export(args) => upkeep::export(args),
+        Command::Nightly(args) => upkeep::nightly(args),
+        Command::Rebuild(args) => upkeep::rebuild(args),
+        Command::Restore(args) => upkeep::restore(args),
+        Command::Serve(args) => app::serve(args),
+        Command::Staff(args) => staff_command::run(args),
+    };
+    done.map_or_else(|error| failed(&error), |()| ExitCode::SUCCESS)
+}
+
+fn ended(done: Result<(), impl std::error::Error>) -> ExitCode {
+    done.map_or_else(|error| failed(&error), |()| ExitCode::SUCCESS)
 }
 
 fn failed(error: &dyn std::fmt::Display) -> ExitCode {

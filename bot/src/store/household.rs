@@ -168,6 +168,13 @@ impl Store {
         at.map(time).transpose()
     }
 
+    /// Numbers of all households that were not erased.
+    pub async fn household_ids(&self) -> Result<Vec<HouseholdId>, StoreError> {
+        Ok(sqlx::query_scalar("SELECT id FROM household WHERE erased_at IS NULL ORDER BY id")
+            .fetch_all(&self.read)
+            .await?)
+    }
+
     /// Field workers, in order of name.
     pub async fn staff(&self) -> Result<Vec<Staff>, StoreError> {
         let rows =

@@ -5,6 +5,7 @@
 //! household row that has moved since is refused ([`StoreError::Stale`]), so that no turn overwrites another.
 
 mod accept;
+mod dump;
 mod household;
 mod inbox;
 mod keep;
@@ -18,6 +19,7 @@ mod staff;
 mod story;
 
 pub use accept::{Arrival, Intake};
+pub use dump::CopyError;
 pub use household::Wanted;
 pub use inbox::{Past, PastState};
 pub use keep::{Cause, Kept};

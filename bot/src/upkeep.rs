@@ -1,0 +1,223 @@
+//! `bellyful backup|restore|rebuild|nightly|export`: upkeep of what is kept, by hand or by a timer.
+//!
+//! Takes the same configuration as `serve`; each may run while the bot serves, but for `restore`. Errors: one sentence.
+
+use crate::config::{Config, PREFIX};
+use crate::household::{Decision, Sender, Situation};
+use crate::record::local_day;
+use crate::store::{Cause, Store, StoreError, Wanted};
+use crate::twins::Believed;
+use anyhow::{Context, bail};
+use bellyful_core::units::Day;
+use chrono::{SecondsFormat, Utc};
+use clap::Args;
+use flate2::Compression;
+use flate2::read::GzDecoder;
+use flate2::write::GzEncoder;
+use indicatif::{ProgressBar, ProgressStyle};
+use std::fs::File;
+use std::future::Future;
+use std::io::{BufReader, BufWriter, Write};
+use std::path::PathBuf;
+use std::sync::Arc;
+use std::sync::atomic::{AtomicU64, Ordering};
+use tokio::task::JoinSet;
+
+#[derive(Debug, Args)]
+pub struct CopyArgs {
+    /// The copy: gzipped lines of JSON
+    pub file: PathBuf,
+    /// TOML file, as for `serve`
+    #[arg(long)]
+    config: Option<PathBuf>,
+}
+
+#[derive(Debug, Args)]
+pub struct UpkeepArgs {
+    /// TOML file, as for `serve`
+    #[arg(long)]
+    config: Option<PathBuf>,
+}
+
+#[derive(Debug, Args)]
+pub struct RebuildArgs {
+    /// Only compare; change nothing
+    #[arg(long)]
+    check: bool,
+    #[command(flatten)]
+    upkeep: UpkeepArgs,
+}
+
+#[derive(Debug, Args)]
+pub struct ExportArgs {
+    /// Number or name of the household
+    household: String,
+    #[command(flatten)]
+    upkeep: UpkeepArgs,
+}
+
+fn with_store<F: Future<Output = anyhow::Result<()>>>(
+    config: Option<&std::path::Path>,
+    act: impl FnOnce(Store) -> F,
+) -> anyhow::Result<()> {
+    let config = Config::read(config, std::env::vars().filter(|(name, _)| name.starts_with(PREFIX)))?;
+    let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build()?;
+    runtime.block_on(async {
+        let store = Store::open(config.database.reveal())
+            .await
+            .context("The database cannot be opened; check the key `database`")?;
+        let done = act(store.clone()).await;
+        store.close().await;
+        done
+    })
+}
+
+/// Copies everything to a file, while the bot goes on. The file is whole or not there.
+pub fn backup(args: &CopyArgs) -> anyhow::Result<()> {
+    with_store(args.config.as_deref(), |store| async move {
+        let beside = args.file.with_extension("part");
+        let file = File::create(&beside)
+            .with_context(|| format!("{} cannot be written; give another place for the copy", beside.display()))?;
+        let mut gz = GzEncoder::new(BufWriter::new(file), Compression::fast());
+        let rows = store.dump(&mut gz).await?;
+        gz.finish()?.into_inner()?.sync_all()?;
+        std::fs::rename(&beside, &args.file)?;
+        println!("{rows} rows are copied to {}.", args.file.display());
+        Ok(())
+    })
+}
+
+/// Takes a copy into an empty database of either kind.
+pub fn restore(args: &CopyArgs) -> anyhow::Result<()> {
+    with_store(args.config.as_deref(), |store| async move {
+        let file = File::open(&args.file)
+            .with_context(|| format!("{} cannot be read; give the file that backup wrote", args.file.display()))?;
+        let rows = store.take_in(BufReader::new(GzDecoder::new(BufReader::new(file)))).await?;
+        println!("{rows} rows are restored.");
+        Ok(())
+    })
+}
+
+/// Works every twin out anew from the facts, and says how many differ from what was kept.
+pub fn rebuild(args: &RebuildArgs) -> anyhow::Result<()> {
+    with_store(args.upkeep.config.as_deref(), |store| async move {
+        let different = Arc::new(AtomicU64::new(0));
+        let (counted, check) = (different.clone(), args.check);
+        let all = for_each(&store, move |store, situation| {
+            let counted = counted.clone();
+            async move {
+                let (Some(household), Some(kept)) = (&situation.household, &situation.twin) else { return Ok(()) };
+                let whole = Wanted { household: None, since: Some(Day(i32::MIN)) };
+                let facts = store.situation(&situation.sender, whole).await?.facts;
+                let rebuilt = Believed::rebuilt(household, &facts, kept.day);
+                if rebuilt != *kept {
+                    counted.fetch_add(1, Ordering::Relaxed);
+                    if !check {
+                        let decision = Decision { twin: Some(rebuilt), ..Decision::default() };
+                        keep(&store, &situation, decision).await?;
+                    }
+                }
+                Ok(())
+            }
+        })
+        .await?;
+        let different = different.load(Ordering::Relaxed);
+        println!("{all} twins are rebuilt from their facts; {different} differed from what was kept.");
+        if check && different > 0 {
+            bail!("{different} twins differ; run `bellyful rebuild` without --check to keep those of the facts.");
+        }
+        Ok(())
+    })
+}
+
+/// Moves every twin to its household's today, so that the morning's texts find it there.
+pub fn nightly(args: &UpkeepArgs) -> anyhow::Result<()> {
+    with_store(args.config.as_deref(), |store| async move {
+        let start = std::time::Instant::now();
+        let all = for_each(&store, |store, situation| async move {
+            let (Some(household), Some(kept)) = (&situation.household, &situation.twin) else { return Ok(()) };
+            let today = local_day(Utc::now(), &household.time_zone);
+            if kept.day >= today {
+                return Ok(());
+            }
+            let (twin, checkpoints, _) = Believed::on(&situation, household, today).keep();
+            let decision = Decision { twin: Some(twin), checkpoints, ..Decision::default() };
+            keep(&store, &situation, decision).await
+        })
+        .await?;
+        println!("{all} twins stand at today, after {:.1} s.", start.elapsed().as_secs_f64());
+        Ok(())
+    })
+}
+
+/// A household that texted meanwhile has been moved by its own turn.
+async fn keep(store: &Store, situation: &Situation, mut decision: Decision) -> Result<(), StoreError> {
+    decision.household = situation.household.clone();
+    match store.keep(Cause::Hand, situation, decision, Utc::now()).await {
+        Ok(_) | Err(StoreError::Stale(_)) => Ok(()),
+        Err(error) => Err(error),
+    }
+}
+
+/// Does something for every household, as many at once as there are cores; gives how many there are.
+async fn for_each<F>(
+    store: &Store,
+    act: impl Fn(Store, Situation) -> F + Clone + Send + 'static,
+) -> anyhow::Result<usize>
+where
+    F: Future<Output = Result<(), StoreError>> + Send,
+{
+    let ids = store.household_ids().await?;
+    let bar = ProgressBar::new(ids.len() as u64);
+    bar.set_style(ProgressStyle::with_template("{bar:40} {pos} of {len}, {eta} left").expect("a sound template"));
+    let cores = std::thread::available_parallelism().map_or(2, |cores| cores.get());
+    let mut running: JoinSet<Result<(), StoreError>> = JoinSet::new();
+    for id in &ids {
+        if running.len() >= cores
+            && let Some(done) = running.join_next().await
+        {
+            done??;
+            bar.inc(1);
+        }
+        let (store, act, id) = (store.clone(), act.clone(), *id);
+        running.spawn(async move {
+            let sender = Sender::Family { household: id, stopped: false };
+            let situation = store.situation(&sender, Wanted::default()).await?;
+            act(store, situation).await
+        });
+    }
+    while let Some(done) = running.join_next().await {
+        done??;
+        bar.inc(1);
+    }
+    bar.finish_and_clear();
+    Ok(ids.len())
+}
+
+/// All that is known of one household, as lines of JSON: what they are, told, and were told.
+pub fn export(args: &ExportArgs) -> anyhow::Result<()> {
+    with_store(args.upkeep.config.as_deref(), |store| async move {
+        let sender = Sender::Stranger { stopped: false };
+        let wanted = Wanted { household: Some(args.household.clone()), since: Some(Day(i32::MIN)) };
+        let situation = store.situation(&sender, wanted).await?;
+        let Some(household) = &situation.household else {
+            bail!("There is no household {}; give its number or its whole name.", args.household);
+        };
+        let mut out = std::io::stdout().lock();
+        writeln!(
+            out,
+            "{}",
+            serde_json::json!({ "household": household.id, "name": household.name, "lang": household.lang,
+                "phones": situation.phones.iter().map(|phone| &phone.number).collect::<Vec<_>>() })
+        )?;
+        for fact in &situation.facts {
+            writeln!(out, "{}", serde_json::json!({ "day": fact.day, "told": fact.what }))?;
+        }
+        for said in store.story(household.id, "", u32::MAX).await? {
+            let at = said.at.to_rfc3339_opts(SecondsFormat::Secs, true);
+            let who = if said.ours { "bellyful" } else { "family" };
+            writeln!(out, "{}", serde_json::json!({ "at": at, "by": who, "text": said.text, "advice": said.advice }))?;
+        }
+        Ok(())
+    })
+}
