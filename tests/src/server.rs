@@ -16,7 +16,9 @@ pub fn program() -> &'static PathBuf {
         let test = std::env::current_exe().expect("a test is a file");
         let folder = test.ancestors().nth(2).expect("tests lie in target/PROFILE/deps").to_owned();
         let mut cargo = Command::new(std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into()));
-        cargo.args(["build", "-q", "-p", "bellyful", "--bin", "bellyful"]).current_dir(env!("CARGO_MANIFEST_DIR"));
+        // As a part of the tests, so that no dependency is built twice with other features.
+        cargo.args(["test", "-q", "--no-run", "-p", "bellyful", "-p", "bellyful-tests", "--test", "program"]);
+        cargo.current_dir(env!("CARGO_MANIFEST_DIR"));
         if folder.ends_with("release") {
             cargo.arg("--release");
         }

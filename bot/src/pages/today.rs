@@ -166,7 +166,7 @@ mod tests {
     #[test]
     fn danger_comes_before_souring_and_both_before_silence() {
         let now = DateTime::from_timestamp(1_780_000_000, 0).expect("in range");
-        let check = |reasons: Vec<Reason>, hold_days, silent_days, dangers, expected| {
+        let check = |reasons: Vec<Reason>, hold_days, silent_days: i32, dangers, expected| {
             let advice = Advice {
                 verdict: Verdict::Feed,
                 ration_kg: 2.0,
