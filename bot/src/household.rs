@@ -62,6 +62,8 @@ pub struct Talk {
     /// They write Hindi in Latin letters, and the like.
     pub latin_script: bool,
     pub muted: bool,
+    /// They told of danger, and have not texted since.
+    pub alarmed: bool,
     /// The last day on which we started a text: never more than one a day.
     pub started_on: Option<Day>,
     /// Chores are on the clock, and when each was told last.

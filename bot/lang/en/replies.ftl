@@ -28,7 +28,7 @@ alarm = Everyone out now! No flame, switch or phone inside. Shut the gas valve o
     [none] Call for help from outside.
    *[other] Call { $number } from outside.
 } Never go back in or into a pit.
-after-alarm = When all are safe and the smell is gone, text me. Do not light anything before a fitter has checked.
+safe-again = Good that you wrote. Light nothing before a fitter has checked all joints with soapy water. When all is tight, text me and we go on.
 
 ### What we heard
 heard = Noted: { $what }.

@@ -29,6 +29,7 @@ pub fn reply(
 ) -> Decision {
     let advice = believed.advise();
     let first = !recorded.household.talk.met;
+    let after_alarm = std::mem::take(&mut recorded.household.talk.alarmed);
     remember_meal(&mut recorded);
     let question = recorded.doubt.clone().or_else(|| {
         let household = &recorded.household;
@@ -61,7 +62,9 @@ pub fn reply(
     let doubtful = recorded.doubt.is_some() && recorded.facts.is_empty() && asks.is_empty();
     let nothing_said = recorded.facts.is_empty() && asks.is_empty() && recorded.doubt.is_none();
     let known = known_enough(&believed);
-    if !answered_all && !doubtful && (known || !nothing_said) {
+    if after_alarm {
+        pieces.push(voice.must("safe-again", &[]));
+    } else if !answered_all && !doubtful && (known || !nothing_said) {
         pieces.push(voice.doing(&advice, believed.for_today(), &believed.so_far.site, &believed.mix()));
         pieces.extend(whys(&voice, &recorded.household, &advice));
         // Of a tank of which no meal is known yet, nothing can be said of its gas.

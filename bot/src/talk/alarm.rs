@@ -42,6 +42,7 @@ pub fn alarm(
         .collect();
     let mut recorded = record(household, &situation.facts, reading, inbound.sent_at);
     recorded.household.talk.pending = None;
+    recorded.household.talk.alarmed = true;
     let household = &recorded.household;
     let text = alarm_text(mind, &household.lang, household.country.as_deref());
     let voice = Voice::to(&mind.catalog, household);

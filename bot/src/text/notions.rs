@@ -41,7 +41,7 @@ ids!(/// A notion that rules combine; the id is the key under `[cues]` in a lang
     Torn = "torn", Cracked = "cracked", Thick = "thick", Watery = "watery", Green = "green", Yellow = "yellow",
     Blue = "blue", Weak = "weak", NoLight = "will_not_light", GoesOut = "goes_out", Lights = "lights",
     Drop = "drop", ComesOut = "comes_out", GoesIn = "goes_in", Burning = "burning", Escape = "escape", Wrong = "wrong",
-    Odd = "odd", HalfLevel = "half",
+    Odd = "odd", HalfLevel = "half", Over = "over",
     Black = "black", White = "white", Insulated = "insulated", Greenhouse = "greenhouse", Heated = "heated",
     Buried = "buried",
     // Parts of foods

@@ -374,12 +374,14 @@ impl Reader<'_> {
                 let mut last = i + 1;
                 while let Some(more) = atoms.get(last + 1) {
                     let follows = atoms.get(last + 2);
+                    // "peels 1 kg water 6 L" goes by pairs though "1 kg water" could be one.
+                    let pairs = atoms.get(last + 4).is_some_and(|a| a.thing().is_none() && !a.parted());
                     let has_own = follows.is_some_and(|a| {
                         a.thing().is_none()
                             && !a.parted()
-                            && !atoms
-                                .get(last + 3)
-                                .is_some_and(|b| b.thing().is_some() && !b.parted() && (b.of || !numbers_after))
+                            && !atoms.get(last + 3).is_some_and(|b| {
+                                b.thing().is_some() && !b.parted() && (b.of || !numbers_after && !pairs)
+                            })
                     });
                     if !(more.thing().is_some() && more.parted() && self.alike(*thing, *more))
                         || has_own
@@ -523,6 +525,18 @@ impl Reader<'_> {
             self.doubt(About::Feed, from, to + 1);
             return;
         }
+        if things.is_empty() {
+            if self.amount_comes_after(clause, from, portion) {
+                return;
+            }
+            // "3 kg scraps 6 L": six litres of what?
+            let told = self.facts[fed_before.min(self.facts.len())..].iter();
+            let fed = told.filter(|(_, told)| matches!(told.what, What::Fed { amount: Some(_), .. })).count();
+            if fed > 0 && purpose == Purpose::Fed && !matches!(portion.unit, Some(Unit::Kg)) {
+                self.doubt(About::Feed, from, to + 1);
+                return;
+            }
+        }
         *last_unit = portion.unit.or(*last_unit);
         let share = portion.amount.map(|total| total / things.len().max(1) as f64);
         if things.is_empty() {
@@ -540,6 +554,33 @@ impl Reader<'_> {
                 false,
             );
         }
+    }
+
+    /// "put cow dung 3 weeks ago, 4 buckets": an amount alone is of the one thing told before it without any.
+    fn amount_comes_after(&mut self, clause: &Clause, at: usize, portion: Portion) -> bool {
+        let sentence = |at: usize| {
+            self.clauses.iter().find(|clause| clause.range().contains(&at)).map_or(clause.sentence, |c| c.sentence)
+        };
+        let open = |(told_at, told): &(usize, super::reading::Told)| {
+            *told_at < at
+                && sentence(*told_at) == clause.sentence
+                && matches!(
+                    told.what,
+                    What::Fed { amount: None, unit: None, .. } | What::Seeded { amount: None, unit: None, .. }
+                )
+        };
+        let found = self.facts.iter().filter(|told| open(told)).count();
+        let Some(last) = self.facts.iter().rposition(open).filter(|_| found == 1) else { return false };
+        if last + 1 != self.facts.len() || portion.amount.is_none() {
+            return false;
+        }
+        match &mut self.facts[last].1.what {
+            What::Fed { amount, unit, .. } | What::Seeded { amount, unit, .. } => {
+                (*amount, *unit) = (portion.amount, portion.unit);
+            }
+            _ => return false,
+        }
+        true
     }
 
     #[allow(clippy::too_many_arguments)]

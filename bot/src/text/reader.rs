@@ -49,6 +49,7 @@ impl<'a> Reader<'a> {
     }
 
     fn read(&mut self) {
+        self.cry_of_fire();
         if self.orders() {
             return;
         }

@@ -191,7 +191,7 @@ impl Reader<'_> {
                 continue;
             };
             let people_next = (at + 1..clause.to.min(at + 3))
-                .find(|&i| self.has(i, Cue::People))
+                .find(|&i| self.has(i, Cue::People) || i == at + 1 && self.has(i, Cue::PeopleAre))
                 .filter(|&i| i == at + 1 || !self.counts(at + 1));
             let people_back = (clause.from..at)
                 .rev()

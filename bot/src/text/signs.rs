@@ -5,9 +5,9 @@
 
 use super::clauses::Clause;
 use super::nodes::Kind;
-use super::notions::{Cue, Cues, UnitWord};
+use super::notions::{CONTROLS, Cue, Cues, UnitWord};
 use super::reader::Reader;
-use super::reading::About;
+use super::reading::{About, Control};
 use bellyful_core::fact::{Measure, Sign};
 use bellyful_core::feeds::Feed;
 
@@ -22,7 +22,7 @@ const PAIRS: &[(&[Cue], &[Cue], Sign, usize)] = &[
     (&[Cue::Slurry, Cue::Water, Cue::Outlet, Cue::Tank, Cue::Fertilizer], &[Cue::Green], Sign::GreenLiquid, 6),
     (&[Cue::Tank, Cue::Slurry], &[Cue::Cracked, Cue::Torn], Sign::TankCracked, 6),
     (&[Cue::GasBag, Cue::Bag], &[Cue::Torn, Cue::Cracked], Sign::BagTorn, 6),
-    (&[Cue::BurnThing, Cue::Pipe, Cue::GasBag, Cue::Indoors, Cue::Tank], &[Cue::Burning], Sign::Fire, 5),
+    (&[Cue::BurnThing, Cue::Pipe, Cue::GasBag, Cue::Bag, Cue::Indoors, Cue::Tank], &[Cue::Burning], Sign::Fire, 5),
     (&[Cue::Gas], &[Cue::Escape], Sign::GasLeak, 6),
     (&[Cue::Gas, Cue::Pipe, Cue::GasBag, Cue::Stove, Cue::Bag, Cue::Tank], &[Cue::Hiss], Sign::GasLeak, 7),
 ];
@@ -43,6 +43,39 @@ impl Reader<'_> {
         self.oddities(clause);
     }
 
+    /// "FIRE!!", "help fire in kitchen": a text of nothing else is a cry, not a word about the flame.
+    pub fn cry_of_fire(&mut self) {
+        let beside = Cues::of(&[
+            Cue::FireWord,
+            Cue::Burning,
+            Cue::In,
+            Cue::Of,
+            Cue::At,
+            Cue::My,
+            Cue::Indoors,
+            Cue::Tank,
+            Cue::GasBag,
+            Cue::BurnThing,
+            Cue::Now,
+            Cue::Person,
+        ]);
+        let nodes = &self.row.nodes;
+        let Some(fire) = nodes.iter().position(|node| node.has(Cue::FireWord) && !node.used) else { return };
+        let cry = nodes.iter().all(|node| match node.kind {
+            Kind::Phrase => {
+                let help = |control: u8| CONTROLS[usize::from(control)].1 == Control::Help;
+                let says_how = node.meaning.level.is_some() || node.has(Cue::Chatter) && !node.any(&beside);
+                (node.any(&beside) || node.meaning.control.is_some_and(help)) && !says_how
+            }
+            Kind::Mark(_) => true,
+            _ => false,
+        });
+        if cry && !self.clauses.iter().any(|clause| clause.asks || clause.plan || self.denied(clause, fire)) {
+            self.tell_sign(fire, 0, Sign::Fire);
+            self.use_up([fire]);
+        }
+    }
+
     /// "if it smells of gas": nothing is told. A word that is "yes" as well as "if" supposes nothing at the start.
     fn only_supposed(&self, clause: &Clause) -> bool {
         clause.range().any(|at| {
@@ -61,7 +94,7 @@ impl Reader<'_> {
         for at in clause.range() {
             let node = *self.node(at);
             let Some(sign) = node.meaning.sign.filter(|_| !node.used && node.kind == Kind::Phrase) else { continue };
-            if self.denied(clause, at) {
+            if self.denied(clause, at) || !sign.is_danger() && self.is_over(clause, at) {
                 self.use_up([at]);
                 continue;
             }
@@ -81,6 +114,11 @@ impl Reader<'_> {
         }
     }
 
+    /// "the smell is gone": it was, and is no more. Of a danger that is not enough: it is told all the same.
+    fn is_over(&self, clause: &Clause, at: usize) -> bool {
+        (at + 1..clause.to.min(at + 6)).any(|i| self.has(i, Cue::Over))
+    }
+
     fn smells(&mut self, clause: &Clause) {
         for at in clause.range() {
             if !self.free(at, Cue::Smell) {
@@ -91,6 +129,10 @@ impl Reader<'_> {
                 continue;
             }
             let kind = self.smell_kind(clause, at);
+            if !matches!(kind, Some((_, Sign::GasLeak))) && self.is_over(clause, at) {
+                self.use_up(self.smell_words(clause, at));
+                continue;
+            }
             let day = self.sign_day(clause, at);
             let words = self.smell_words(clause, at);
             match kind {
