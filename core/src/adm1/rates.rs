@@ -14,6 +14,10 @@ use super::temperature::Physics;
 
 /// Keeps valerate and butyrate apart when neither is there. Units: kg COD/m³. Source: BSM2.
 const EPS_C4: f64 = 1e-6;
+/// Half-saturation of what takes inorganic carbon up (users of hydrogen, butyrate, valerate and long-chain acids, and
+/// hydrolysis of lipids, by their carbon balance). Units: kmol/m³. Source: not in ADM1, where nothing stops them when
+/// there is no carbon left and S_IC falls below zero; our choice, so small that BSM2's steady state does not feel it.
+const K_S_IC: f64 = 1e-7;
 /// Methane and hydrogen: kg COD/kmol.
 pub const COD_PER_KMOL_H2: f64 = 16.0;
 pub const COD_PER_KMOL_CH4: f64 = 64.0;
@@ -120,11 +124,12 @@ impl Constants {
 }
 
 /// On what each rate leans: the derivatives are computed in this order.
-pub(super) const LEANINGS: [(usize, usize); 89] = [
+pub(super) const LEANINGS: [(usize, usize); 94] = [
     (DISINTEGRATION, X_C),
     (HYDROLYSIS_CH, X_CH),
     (HYDROLYSIS_PR, X_PR),
     (HYDROLYSIS_LI, X_LI),
+    (HYDROLYSIS_LI, S_IC),
     (UPTAKE_SU, S_SU),
     (UPTAKE_SU, X_SU),
     (UPTAKE_SU, S_IN),
@@ -138,18 +143,21 @@ pub(super) const LEANINGS: [(usize, usize); 89] = [
     (UPTAKE_FA, S_IN),
     (UPTAKE_FA, H_ION),
     (UPTAKE_FA, S_H2),
+    (UPTAKE_FA, S_IC),
     (UPTAKE_VA, S_VA),
     (UPTAKE_VA, S_BU),
     (UPTAKE_VA, X_C4),
     (UPTAKE_VA, S_IN),
     (UPTAKE_VA, H_ION),
     (UPTAKE_VA, S_H2),
+    (UPTAKE_VA, S_IC),
     (UPTAKE_BU, S_BU),
     (UPTAKE_BU, S_VA),
     (UPTAKE_BU, X_C4),
     (UPTAKE_BU, S_IN),
     (UPTAKE_BU, H_ION),
     (UPTAKE_BU, S_H2),
+    (UPTAKE_BU, S_IC),
     (UPTAKE_PRO, S_PRO),
     (UPTAKE_PRO, X_PRO),
     (UPTAKE_PRO, S_IN),
@@ -165,6 +173,7 @@ pub(super) const LEANINGS: [(usize, usize); 89] = [
     (UPTAKE_H2, X_H2),
     (UPTAKE_H2, S_IN),
     (UPTAKE_H2, H_ION),
+    (UPTAKE_H2, S_IC),
     (DECAY, X_SU),
     (DECAY + 1, X_AA),
     (DECAY + 2, X_FA),
@@ -243,15 +252,15 @@ pub(super) fn rates<const L: usize>(c: &LaneConstants<L>, y: &[[f64; L]; UNKNOWN
             c.k_dis * up(X_C),
             c.k_hyd_ch * up(X_CH),
             c.k_hyd_pr * up(X_PR),
-            c.k_hyd_li * up(X_LI),
+            c.k_hyd_li * up(X_LI) * limits.ic,
             c.k_m_su * m(up(S_SU), c.k_s_su) * up(X_SU) * aa,
             c.k_m_aa * m(up(S_AA), c.k_s_aa) * up(X_AA) * aa,
-            c.k_m_fa * m(up(S_FA), c.k_s_fa) * up(X_FA) * aa * limits.h2_fa,
-            c.k_m_c4 * m(va, c.k_s_c4) * up(X_C4) * va * shared * aa * limits.h2_c4,
-            c.k_m_c4 * m(bu, c.k_s_c4) * up(X_C4) * bu * shared * aa * limits.h2_c4,
+            c.k_m_fa * m(up(S_FA), c.k_s_fa) * up(X_FA) * aa * limits.h2_fa * limits.ic,
+            c.k_m_c4 * m(va, c.k_s_c4) * up(X_C4) * va * shared * aa * limits.h2_c4 * limits.ic,
+            c.k_m_c4 * m(bu, c.k_s_c4) * up(X_C4) * bu * shared * aa * limits.h2_c4 * limits.ic,
             c.k_m_pro * m(up(S_PRO), c.k_s_pro) * up(X_PRO) * aa * limits.h2_pro,
             c.k_m_ac * m(up(S_AC), c.k_s_ac) * up(X_AC) * ac * limits.nh3 * limits.fa * limits.salt,
-            c.k_m_h2 * m(h, c.k_s_h2) * up(X_H2) * h2,
+            c.k_m_h2 * m(h, c.k_s_h2) * up(X_H2) * h2 * limits.ic,
             c.k_dec_su * up(X_SU),
             c.k_dec_aa * up(X_AA),
             c.k_dec_fa * up(X_FA),
@@ -275,8 +284,8 @@ pub(super) fn rates<const L: usize>(c: &LaneConstants<L>, y: &[[f64; L]; UNKNOWN
 
 /// Derivatives of all lanes, in the order of [`LEANINGS`].
 #[inline(always)]
-pub(super) fn derivatives<const L: usize>(c: &LaneConstants<L>, y: &[[f64; L]; UNKNOWNS], lean: &mut [[f64; L]; 89]) {
-    const STORED: usize = 89;
+pub(super) fn derivatives<const L: usize>(c: &LaneConstants<L>, y: &[[f64; L]; UNKNOWNS], lean: &mut [[f64; L]; 94]) {
+    const STORED: usize = 94;
     for l in 0..L {
         let c = c.lane(l);
         let of = |unknown: usize| y[unknown][l];
@@ -294,6 +303,8 @@ pub(super) fn derivatives<const L: usize>(c: &LaneConstants<L>, y: &[[f64; L]; U
         let ph_ac_h = -3.0 * x_ac * x_ac * c.per_k_ph_ac * ph_ac * ph_ac;
         let ph_h2_h = -3.0 * x_h2 * x_h2 * c.per_k_ph_h2 * ph_h2 * ph_h2;
         let aa = ph_aa * n;
+        // Relative slope of x/(x + K): with the factor itself, K/(x + K)^2, finite at none.
+        let ic_slope = K_S_IC / ((up(S_IC) + K_S_IC) * not_zero(up(S_IC)));
 
         let (per_su, per_aa) = (1.0 / (up(S_SU) + c.k_s_su), 1.0 / (up(S_AA) + c.k_s_aa));
         let su = c.k_m_su * up(S_SU) * per_su;
@@ -302,12 +313,12 @@ pub(super) fn derivatives<const L: usize>(c: &LaneConstants<L>, y: &[[f64; L]; U
         let am_x = am * up(X_AA);
 
         let per_fa = 1.0 / (up(S_FA) + c.k_s_fa);
-        let fa = c.k_m_fa * up(S_FA) * per_fa * limits.h2_fa;
+        let fa = c.k_m_fa * up(S_FA) * per_fa * limits.h2_fa * limits.ic;
         let fa_x = fa * up(X_FA);
 
         let (va, bu) = (up(S_VA), up(S_BU));
         let shared = 1.0 / (va + bu + EPS_C4);
-        let c4 = c.k_m_c4 * limits.h2_c4;
+        let c4 = c.k_m_c4 * limits.h2_c4 * limits.ic;
         let c4_x = c4 * up(X_C4);
         let (per_va, per_bu) = (1.0 / (va + c.k_s_c4), 1.0 / (bu + c.k_s_c4));
         let (m_va, m_bu) = (va * per_va, bu * per_bu);
@@ -327,7 +338,7 @@ pub(super) fn derivatives<const L: usize>(c: &LaneConstants<L>, y: &[[f64; L]; U
 
         let h = up(S_H2);
         let per_h = 1.0 / (h + c.k_s_h2);
-        let hu = c.k_m_h2 * h * per_h;
+        let hu = c.k_m_h2 * h * per_h * limits.ic;
         let hu_x = hu * up(X_H2);
 
         let t = Transfer::of(&c, &a, of);
@@ -342,7 +353,8 @@ pub(super) fn derivatives<const L: usize>(c: &LaneConstants<L>, y: &[[f64; L]; U
             c.k_dis,
             c.k_hyd_ch,
             c.k_hyd_pr,
-            c.k_hyd_li,
+            c.k_hyd_li * limits.ic,
+            c.k_hyd_li * up(X_LI) * limits.ic * ic_slope,
             // su
             c.k_m_su * c.k_s_su * per_su * per_su * up(X_SU) * aa,
             su * aa,
@@ -354,11 +366,12 @@ pub(super) fn derivatives<const L: usize>(c: &LaneConstants<L>, y: &[[f64; L]; U
             am_x * ph_aa * n_in,
             am_x * n * ph_aa_h,
             // fa
-            c.k_m_fa * c.k_s_fa * per_fa * per_fa * limits.h2_fa * up(X_FA) * aa,
+            c.k_m_fa * c.k_s_fa * per_fa * per_fa * limits.h2_fa * limits.ic * up(X_FA) * aa,
             fa * aa,
             fa_x * ph_aa * n_in,
             fa_x * n * ph_aa_h,
             fa_x * aa * limits.h2_fa_slope,
+            fa_x * aa * ic_slope,
             // va
             c4_x * aa * (c.k_s_c4 * per_va * per_va * share_va + m_va * shared * (1.0 - share_va)),
             -c4_x * aa * va_1 * shared,
@@ -366,6 +379,7 @@ pub(super) fn derivatives<const L: usize>(c: &LaneConstants<L>, y: &[[f64; L]; U
             c4_x * va_1 * ph_aa * n_in,
             c4_x * va_1 * n * ph_aa_h,
             c4_x * va_1 * aa * limits.h2_c4_slope,
+            c4_x * va_1 * aa * ic_slope,
             // bu
             c4_x * aa * (c.k_s_c4 * per_bu * per_bu * share_bu + m_bu * shared * (1.0 - share_bu)),
             -c4_x * aa * bu_1 * shared,
@@ -373,6 +387,7 @@ pub(super) fn derivatives<const L: usize>(c: &LaneConstants<L>, y: &[[f64; L]; U
             c4_x * bu_1 * ph_aa * n_in,
             c4_x * bu_1 * n * ph_aa_h,
             c4_x * bu_1 * aa * limits.h2_c4_slope,
+            c4_x * bu_1 * aa * ic_slope,
             // pro
             c.k_m_pro * c.k_s_pro * per_pro * per_pro * limits.h2_pro * up(X_PRO) * aa,
             pro * aa,
@@ -387,10 +402,11 @@ pub(super) fn derivatives<const L: usize>(c: &LaneConstants<L>, y: &[[f64; L]; U
             -ac * c.per_k_i_fa * limits.fa,
             -ac * 3.0 * salt * salt * c.per_k_i_salt * limits.salt,
             // h2
-            c.k_m_h2 * c.k_s_h2 * per_h * per_h * up(X_H2) * ph_h2 * n,
+            c.k_m_h2 * c.k_s_h2 * per_h * per_h * limits.ic * up(X_H2) * ph_h2 * n,
             hu * ph_h2 * n,
             hu_x * ph_h2 * n_in,
             hu_x * n * ph_h2_h,
+            hu_x * ph_h2 * n * ic_slope,
             // decay
             c.k_dec_su,
             c.k_dec_aa,
@@ -450,6 +466,12 @@ pub(super) fn not_below_zero(x: f64) -> f64 {
     if x > 0.0 { x } else { 0.0 }
 }
 
+/// So little that it is none, but can be divided by.
+#[inline(always)]
+fn not_zero(x: f64) -> f64 {
+    if x > 1e-30 { x } else { 1e-30 }
+}
+
 /// What still runs of each speed: 1 unhindered, 0 stopped.
 pub(super) struct Limits {
     pub ph_aa: f64,
@@ -465,6 +487,7 @@ pub(super) struct Limits {
     pub nh3: f64,
     pub fa: f64,
     pub salt: f64,
+    pub ic: f64,
 }
 
 impl Limits {
@@ -487,6 +510,7 @@ impl Limits {
             nh3: 1.0 / (1.0 + a.nh3 * c.per_k_i_nh3),
             fa: 1.0 / (1.0 + up(S_FA) * c.per_k_i_fa),
             salt: 1.0 / (1.0 + salt * salt * salt),
+            ic: not_zero(up(S_IC)) / (up(S_IC) + K_S_IC),
         }
     }
 }
@@ -509,16 +533,16 @@ impl Unhindered {
         let aa = limits.ph_aa * n;
         let m = |s: f64, k_s: f64| s / (s + k_s);
         let (va, bu) = (up(S_VA), up(S_BU));
-        let c4 = c.k_m_c4 * up(X_C4) / (va + bu + EPS_C4) * aa;
+        let c4 = c.k_m_c4 * up(X_C4) / (va + bu + EPS_C4) * aa * limits.ic;
         let h2_of = |process: usize| hydrogen_from(process);
         Unhindered {
             always: aa
                 * (h2_of(UPTAKE_SU) * c.k_m_su * m(up(S_SU), c.k_s_su) * up(X_SU)
                     + h2_of(UPTAKE_AA) * c.k_m_aa * m(up(S_AA), c.k_s_aa) * up(X_AA)),
-            fa: h2_of(UPTAKE_FA) * c.k_m_fa * m(up(S_FA), c.k_s_fa) * up(X_FA) * aa,
+            fa: h2_of(UPTAKE_FA) * c.k_m_fa * m(up(S_FA), c.k_s_fa) * up(X_FA) * aa * limits.ic,
             c4: c4 * (h2_of(UPTAKE_VA) * m(va, c.k_s_c4) * va + h2_of(UPTAKE_BU) * m(bu, c.k_s_c4) * bu),
             pro: h2_of(UPTAKE_PRO) * c.k_m_pro * m(up(S_PRO), c.k_s_pro) * up(X_PRO) * aa,
-            used: c.k_m_h2 * up(X_H2) * limits.ph_h2 * n,
+            used: c.k_m_h2 * up(X_H2) * limits.ph_h2 * n * limits.ic,
         }
     }
 }
