@@ -79,7 +79,7 @@ impl Story {
     }
 
     fn feed(&self, day: usize, member: &Member, tank: &mut Tank) {
-        if day % self.every == 0 {
+        if day.is_multiple_of(self.every) {
             let (what, m3) = self.meal();
             tank.feed(member, m3, &what).expect("a physical meal");
         }
@@ -98,8 +98,6 @@ fn astray(member: &Member, tank: &Tank, at_first: (f64, f64)) -> (f64, f64) {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: std::env::var("PROPTEST_CASES").ok().and_then(|cases| cases.parse().ok()).unwrap_or(48), ..ProptestConfig::default() })]
-
     /// Eight stories side by side, in health and souring: no run fails, nothing comes from nowhere or goes astray.
     #[test]
     fn any_physical_story_runs_and_keeps_cod_and_nitrogen(stories in prop::collection::vec(story(), LANES)) {
