@@ -150,6 +150,11 @@ impl Room {
         }
     }
 
+    /// The next run of [`advance_one`] goes on where its last one ended, with the same tank, temperature and inflow.
+    pub fn go_on(&mut self) {
+        self.one.go_on();
+    }
+
     /// Runs on this instruction set if the processor has it: for comparing.
     pub fn on(mut self, set: InstructionSet) -> Room {
         self.one = self.one.on(set);

@@ -78,13 +78,22 @@ pub struct Story<'a> {
     room: Room,
     day: usize,
     effort: Effort,
+    /// Temperature and inflow of the last stretch of time; `None` where something changed at once since.
+    steady: Option<(f64, f64, Composition)>,
 }
 
 impl<'a> Story<'a> {
     /// Errors: [`Adm1Error::Impossible`] when the start is none.
     pub fn begin(scenario: &'a Scenario, accuracy: Accuracy) -> Result<Story<'a>, Adm1Error> {
         let tank = Tank::full(&scenario.member, &scenario.initial, &scenario.initial_gas)?;
-        Ok(Story { scenario, tank, room: Room::new(accuracy, accuracy), day: 0, effort: Effort::default() })
+        Ok(Story {
+            scenario,
+            tank,
+            room: Room::new(accuracy, accuracy),
+            day: 0,
+            effort: Effort::default(),
+            steady: None,
+        })
     }
 
     pub fn tank(&self) -> &Tank {
@@ -106,6 +115,7 @@ impl<'a> Story<'a> {
             for flow in flows.iter().filter(|flow| flow.is_jump() && flow.start_d == from) {
                 let what = &self.scenario.influents[flow.influent];
                 self.tank.feed(&self.scenario.member, flow.volume_m3, what)?;
+                self.steady = None;
             }
             gas += self.pass(&flows, from, to, celsius)?;
         }
@@ -137,6 +147,10 @@ impl<'a> Story<'a> {
         }
         what.iter_mut().for_each(|what| *what /= if m3_per_d > 0.0 { m3_per_d } else { 1.0 });
         let inflow = (m3_per_d > 0.0).then_some(SteadyFeed { m3_per_d, what: &what });
+        let now = (celsius, m3_per_d, what);
+        if self.steady.replace(now).is_some_and(|before| before == now) {
+            self.room.go_on();
+        }
         let member = &self.scenario.member;
         let run = advance_one(member, &mut self.tank, celsius, to - from, inflow, &mut self.room);
         let (gas, effort) = run.map_err(|error| error.later(self.day as f64 + from))?;

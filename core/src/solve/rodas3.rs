@@ -36,6 +36,10 @@ pub struct Workspace<const L: usize> {
     u: [Vec<[f64; L]>; 4],
     jacobian: Vec<[f64; L]>,
     factors: Vec<[f64; L]>,
+    /// Step that the last run would have gone on with.
+    next_step: f64,
+    /// The next run is the last one's continuation: it starts with that step.
+    goes_on: bool,
 }
 
 impl<const L: usize> Workspace<L> {
@@ -49,7 +53,15 @@ impl<const L: usize> Workspace<L> {
             u: [rows(), rows(), rows(), rows()],
             jacobian: vec![[0.0; L]; plan.pattern().entries().len()],
             factors: vec![[0.0; L]; plan.factor_entries()],
+            next_step: 0.0,
+            goes_on: false,
         }
+    }
+
+    /// The next run goes on where the last one ended, nothing having changed: it starts with the step that one had
+    /// come to.
+    pub fn go_on(&mut self) {
+        self.goes_on = self.next_step > 0.0;
     }
 
     /// Runs on this instruction set if the processor has it: for comparing.
@@ -124,7 +136,8 @@ fn advance<const L: usize, S: Stiff<L>>(
 ) -> Result<Effort, SolveError> {
     let mut effort = Effort::default();
     let mut at = 0.0;
-    let mut step = settings.first_step.min(span);
+    let first_step = if std::mem::take(&mut work.goes_on) { work.next_step } else { settings.first_step };
+    let mut step = first_step.min(span);
     let shortest = SHORTEST * span;
     while at < span {
         if effort.steps >= MOST_STEPS {
@@ -135,7 +148,7 @@ fn advance<const L: usize, S: Stiff<L>>(
         effort.jacobians += 1;
         let mut failed = false;
         loop {
-            let left = span - at;
+            let (left, wanted) = (span - at, step);
             let last = step >= left * (1.0 - 1e-12);
             if last {
                 step = left;
@@ -152,7 +165,11 @@ fn advance<const L: usize, S: Stiff<L>>(
                 at = if last { span } else { at + step };
                 effort.steps += 1;
                 let factor = growth(error.size);
+                let shortened = step < wanted;
                 step *= if failed { factor.min(1.0) } else { factor };
+                if shortened && !failed {
+                    step = step.max(wanted);
+                }
                 break;
             }
             effort.rejected += 1;
@@ -168,6 +185,7 @@ fn advance<const L: usize, S: Stiff<L>>(
             }
         }
     }
+    work.next_step = step;
     Ok(effort)
 }
 
