@@ -56,6 +56,8 @@ mod algebra;
 pub mod component;
 mod dynamics;
 mod keep;
+#[cfg(test)]
+mod oracle;
 pub mod parameters;
 mod petersen;
 mod rates;
