@@ -311,7 +311,7 @@ impl Adm1Error {
         self
     }
 
-    fn of_member(mut self, i: usize) -> Adm1Error {
+    pub(super) fn of_member(mut self, i: usize) -> Adm1Error {
         match &mut self {
             Adm1Error::NoPh { member, .. }
             | Adm1Error::LeftBounds { member, .. }
