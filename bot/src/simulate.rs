@@ -83,6 +83,8 @@ fn simulate(args: &SimulateArgs, mut to: impl Write) -> Result<(), SimulateError
         rows.push(row);
     }
     bar.finish_and_clear();
+    let (cod, nitrogen) = story.astray();
+    assert!(cod < 1e-8 && nitrogen < 1e-8, "the model keeps COD and nitrogen: {cod:e}, {nitrogen:e} went astray");
     to.flush().map_err(SimulateError::Rows)?;
     if let Some(path) = &args.plot {
         let svg = plot::svg(&file.name, &rows, file.scenario.member.vessel.liquid_m3);

@@ -39,6 +39,8 @@ fn settled() -> Tank {
     let scenario = Scenario::bsm2(&start, &[1e-5, 1.6, 0.014], &influent, DAYS);
     let mut story = Story::begin(&scenario, Accuracy::of(1e-8)).expect("a sound start");
     while story.next_day().expect("the plant runs").is_some() {}
+    let (cod, nitrogen) = story.astray();
+    assert!(cod < 1e-8 && nitrogen < 1e-8, "COD {cod:e}, nitrogen {nitrogen:e} went astray");
     story.tank().clone()
 }
 

@@ -163,6 +163,36 @@ proptest! {
 }
 
 #[test]
+fn every_instruction_set_gives_the_same_bytes() {
+    use bellyful_core::solve::InstructionSet::{Avx2, Avx512, Baseline};
+    let run = |set| {
+        let member = |n: usize| Member {
+            kinetics: Kinetics::BSM2.varied(&Variation { hydrolysis: 0.5 + 0.1 * n as f64, ..Variation::default() }),
+            vessel: Vessel::household(0.8, 0.15),
+        };
+        let members: Vec<Member> = (0..LANES + 3).map(member).collect();
+        let mut slurry = [0.02; LIQUIDS];
+        slurry[X_SU..=X_H2].fill(0.3);
+        (slurry[S_IC], slurry[S_IN], slurry[S_CAT]) = (0.09, 0.08, 0.05);
+        let mut food = [0.0; LIQUIDS];
+        (food[X_CH], food[X_PR], food[S_SU]) = (150.0, 40.0, 60.0);
+        let mut tanks: Vec<Tank> =
+            members.iter().map(|member| Tank::filled_with(member, &slurry, 30.0).expect("a slurry")).collect();
+        let (mut gas, mut room) = (vec![GasOut::default(); members.len()], Room::default().on(set));
+        for _ in 0..10 {
+            for (member, tank) in members.iter().zip(&mut tanks) {
+                tank.feed(member, 0.02, &food).expect("a meal");
+            }
+            let celsius = vec![30.0; members.len()];
+            advance(&members, &mut tanks, &celsius, 1.0, &mut gas, &mut room).expect("runs");
+        }
+        tanks.iter().flat_map(Tank::to_bytes).collect::<Vec<u8>>()
+    };
+    let baseline = run(Baseline);
+    assert!(run(Avx2) == baseline && run(Avx512) == baseline);
+}
+
+#[test]
 fn fed_no_more_it_gives_no_more_gas() {
     let member = Member { kinetics: Kinetics::BSM2, vessel: Vessel::household(0.8, 0.15) };
     let mut slurry = [0.05; LIQUIDS];

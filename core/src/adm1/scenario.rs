@@ -78,6 +78,8 @@ pub struct Story<'a> {
     room: Room,
     day: usize,
     effort: Effort,
+    /// COD (kg) and nitrogen (kmol) in it at the start.
+    at_first: (f64, f64),
     /// Temperature and inflow of the last stretch of time; `None` where something changed at once since.
     steady: Option<(f64, f64, Composition)>,
 }
@@ -86,7 +88,9 @@ impl<'a> Story<'a> {
     /// Errors: [`Adm1Error::Impossible`] when the start is none.
     pub fn begin(scenario: &'a Scenario, accuracy: Accuracy) -> Result<Story<'a>, Adm1Error> {
         let tank = Tank::full(&scenario.member, &scenario.initial, &scenario.initial_gas)?;
+        let at_first = (tank.cod_kg(&scenario.member), tank.nitrogen_kmol());
         Ok(Story {
+            at_first,
             scenario,
             tank,
             room: Room::new(accuracy, accuracy),
@@ -102,6 +106,16 @@ impl<'a> Story<'a> {
 
     pub fn effort(&self) -> Effort {
         self.effort
+    }
+
+    /// COD and nitrogen unaccounted for so far, as shares of what was there and came.
+    pub fn astray(&self) -> (f64, f64) {
+        let (member, account) = (&self.scenario.member, self.tank.account());
+        let (cod, n) = (self.at_first.0 + account.cod_in_kg, self.at_first.1 + account.n_in_kmol);
+        (
+            (cod - account.cod_out_kg - self.tank.cod_kg(member)).abs() / cod,
+            (n - account.n_out_kmol - self.tank.nitrogen_kmol()).abs() / n,
+        )
     }
 
     /// The next day's end; `None` after the last. Errors: [`Adm1Error`], told in days since the story began.

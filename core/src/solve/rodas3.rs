@@ -31,6 +31,7 @@ const MOST_STEPS: u64 = 2_000_000;
 pub struct Workspace<const L: usize> {
     set: InstructionSet,
     end: Vec<[f64; L]>,
+    least: Vec<[f64; L]>,
     point: Vec<[f64; L]>,
     rates: Vec<[f64; L]>,
     u: [Vec<[f64; L]>; 4],
@@ -48,6 +49,7 @@ impl<const L: usize> Workspace<L> {
         Workspace {
             set: InstructionSet::widest(),
             end: rows(),
+            least: rows(),
             point: rows(),
             rates: rows(),
             u: [rows(), rows(), rows(), rows()],
@@ -134,6 +136,7 @@ fn advance<const L: usize, S: Stiff<L>>(
     y: &mut [[f64; L]],
     work: &mut Workspace<L>,
 ) -> Result<Effort, SolveError> {
+    set_least(settings, y, &mut work.least);
     let mut effort = Effort::default();
     let mut at = 0.0;
     let first_step = if std::mem::take(&mut work.goes_on) { work.next_step } else { settings.first_step };
@@ -159,7 +162,7 @@ fn advance<const L: usize, S: Stiff<L>>(
             effort.evaluations += 2;
             effort.factorisations += 1;
             let error = error_of(settings, y, &work.end, &work.u[3]);
-            let low = below_least(settings, &work.end);
+            let low = below_least(&work.least, &work.end);
             if error.size <= 1.0 && low.is_none() {
                 y.copy_from_slice(&work.end);
                 at = if last { span } else { at + step };
@@ -178,7 +181,7 @@ fn advance<const L: usize, S: Stiff<L>>(
             if step < shortest {
                 return Err(match low {
                     Some((component, lane, value)) if error.size <= 1.0 => {
-                        SolveError::OutOfBounds { at, component, lane, value, least: settings.least[component] }
+                        SolveError::OutOfBounds { at, component, lane, value, least: work.least[component][lane] }
                     }
                     _ => SolveError::StepTooSmall { at, step, component: error.component, lane: error.lane },
                 });
@@ -292,21 +295,32 @@ fn worst_component<const L: usize>(
 }
 
 #[inline(always)]
-fn below_least<const L: usize>(settings: &Settings, y: &[[f64; L]]) -> Option<(usize, usize, f64)> {
+fn below_least<const L: usize>(least: &[[f64; L]], y: &[[f64; L]]) -> Option<(usize, usize, f64)> {
     let mut low = [false; L];
-    for (y, &least) in y.iter().zip(&settings.least) {
+    for (y, least) in y.iter().zip(least) {
         for l in 0..L {
-            low[l] |= y[l] < least;
+            low[l] |= y[l] < least[l];
         }
     }
-    if low.contains(&true) { first_below(settings, y) } else { None }
+    if low.contains(&true) { first_below(least, y) } else { None }
 }
 
 #[cold]
-fn first_below<const L: usize>(settings: &Settings, y: &[[f64; L]]) -> Option<(usize, usize, f64)> {
-    y.iter().zip(&settings.least).enumerate().find_map(|(component, (y, &least))| {
-        y.iter().enumerate().find(|&(_, &value)| value < least).map(|(lane, &value)| (component, lane, value))
+fn first_below<const L: usize>(least: &[[f64; L]], y: &[[f64; L]]) -> Option<(usize, usize, f64)> {
+    y.iter().zip(least).enumerate().find_map(|(component, (y, least))| {
+        let mut lanes = y.iter().zip(least).enumerate();
+        lanes.find(|(_, (value, least))| value < least).map(|(lane, (&value, _))| (component, lane, value))
     })
+}
+
+/// The least each component may have in this run. One that a looser run left below it may stay there, and fall no
+/// further than a step's error.
+fn set_least<const L: usize>(settings: &Settings, y: &[[f64; L]], least: &mut [[f64; L]]) {
+    for ((least, y), &bound) in least.iter_mut().zip(y).zip(&settings.least) {
+        for l in 0..L {
+            least[l] = if y[l] < bound { y[l] - bound.abs() } else { bound };
+        }
+    }
 }
 
 fn growth(error: f64) -> f64 {
