@@ -34,16 +34,21 @@ pub struct Worker {
     pub id: i64,
     pub name: String,
     pub role: Role,
+    /// ISO 639-1 code of the language they are written in.
+    #[serde(default)]
+    pub lang: String,
 }
 
 /// Least role of each route; `None` for everybody, logged in or not.
-pub const TABLE: [(&str, Method, Option<Role>); 8] = [
+pub const TABLE: [(&str, Method, Option<Role>); 10] = [
     ("/", Method::GET, Some(Role::Viewer)),
     ("/login", Method::GET, None),
     ("/login", Method::POST, None),
     ("/logout", Method::POST, Some(Role::Viewer)),
     ("/household/{id}", Method::GET, Some(Role::Viewer)),
+    ("/household/{id}/care", Method::POST, Some(Role::Field)),
     ("/household/{id}/note", Method::POST, Some(Role::Field)),
+    ("/household/{id}/settings", Method::POST, Some(Role::Field)),
     ("/household/{id}/taken", Method::POST, Some(Role::Field)),
     ("/look.css", Method::GET, None),
 ];

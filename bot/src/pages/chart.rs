@@ -16,6 +16,13 @@ pub struct Dot {
     pub value: f64,
 }
 
+/// Something that happened.
+pub struct Mark {
+    pub day: Day,
+    pub danger: bool,
+    pub what: String,
+}
+
 /// One row of the chart.
 #[derive(Default)]
 pub struct Panel {
@@ -25,8 +32,11 @@ pub struct Panel {
     dots: Vec<Dot>,
     steps: Option<(&'static str, Vec<Dot>)>,
     limit: Option<(f64, &'static str)>,
-    /// Day, whether it is a danger, what it is.
-    marks: Vec<(Day, bool, String)>,
+    /// Of a level, not of an amount: its zero says nothing.
+    level: bool,
+    /// What the dots are, where there is a line too.
+    dots_are: Option<&'static str>,
+    marks: Vec<Mark>,
 }
 
 impl Panel {
@@ -36,11 +46,18 @@ impl Panel {
     pub fn line(title: &'static str, line: Vec<Dot>) -> Panel {
         Panel { title, line, ..Panel::default() }
     }
+    /// A line of something whose zero says nothing, such as warmth.
+    pub fn level(title: &'static str, line: Vec<Dot>) -> Panel {
+        Panel { title, line, level: true, ..Panel::default() }
+    }
     pub fn dots(title: &'static str, dots: Vec<Dot>) -> Panel {
         Panel { title, dots, ..Panel::default() }
     }
-    pub fn marks(title: &'static str, marks: Vec<(Day, bool, String)>) -> Panel {
+    pub fn marks(title: &'static str, marks: Vec<Mark>) -> Panel {
         Panel { title, marks, ..Panel::default() }
+    }
+    pub fn and_dots(self, name: &'static str, dots: Vec<Dot>) -> Panel {
+        Panel { dots_are: (!dots.is_empty()).then_some(name), dots, ..self }
     }
     pub fn with_steps(self, name: &'static str, steps: Vec<Dot>) -> Panel {
         Panel { steps: Some((name, steps)), ..self }
@@ -68,6 +85,10 @@ const HIGH: f64 = 74.0;
 const LOW: f64 = 30.0;
 const TITLE: f64 = 20.0;
 const GAP: f64 = 8.0;
+/// Over more days than this only every third month is named.
+const MONTHS_APART: i32 = 400;
+/// Days narrower than this are drawn without a word each: the page would weigh too much.
+const FEW_PER_DAY: f64 = 4.0;
 
 /// The panels over the `days` days up to `today`.
 pub fn chart(today: Day, days: i32, panels: &[Panel]) -> String {
@@ -79,7 +100,8 @@ pub fn chart(today: Day, days: i32, panels: &[Panel]) -> String {
     let mut svg = format!(
         "<svg class=\"chart\" viewBox=\"0 0 {WIDTH} {height}\" role=\"img\" aria-label=\"The household's story, day by day\">"
     );
-    for month in months(first, today) {
+    let every = if days > MONTHS_APART { 3 } else { 1 };
+    for month in months(first, today).filter(|month| date_of(*month).month0().is_multiple_of(every)) {
         let at = x(month);
         let date = date_of(month);
         let _ =
@@ -96,7 +118,10 @@ pub fn chart(today: Day, days: i32, panels: &[Panel]) -> String {
     for panel in panels {
         let _ = write!(svg, "<text class=\"title\" x=\"{LEFT}\" y=\"{:.1}\">{}", top + 14.0, panel.title);
         if let Some((name, _)) = &panel.steps {
-            let _ = write!(svg, " <tspan class=\"key\">(line: {name})</tspan>");
+            let _ = write!(svg, " <tspan class=\"key\">(dashes: {name})</tspan>");
+        }
+        if let Some(name) = panel.dots_are {
+            let _ = write!(svg, " <tspan class=\"key\">(dots: {name})</tspan>");
         }
         svg.push_str("</text>");
         let (floor, tall) = (top + TITLE + tall(panel), tall(panel));
@@ -126,32 +151,35 @@ fn draw(
         WIDTH - RIGHT
     );
     if !panel.marks.is_empty() {
-        for (day, danger, what) in panel.marks.iter().filter(|(day, _, _)| inside(*day)) {
-            let (at, class) = (x(*day), if *danger { "danger" } else { "sign" });
+        for mark in panel.marks.iter().filter(|mark| inside(mark.day)) {
+            let (at, class) = (x(mark.day) + a_day / 2.0, if mark.danger { "danger" } else { "sign" });
             let _ = write!(
                 svg,
-                "<g class=\"{class}\"><path d=\"M{at:.1} {:.1}l5 -10h-10z\"/><title>{what}, {}</title></g>",
+                "<g class=\"{class}\"><path d=\"M{at:.1} {:.1}l5 -10h-10z\"/><title>{}, {}</title></g>",
                 floor - 4.0,
-                date_of(*day).format("%-d %b")
+                escaped(&mark.what),
+                date_of(mark.day).format("%-d %b")
             );
         }
         return;
     }
-    // Of readings that never come near zero, only the part they move in is shown.
-    let most = panel.values().fold(f64::MIN, f64::max);
-    let least = panel.values().fold(f64::MAX, f64::min);
-    let from = if panel.dots.is_empty() { 0.0 } else { least - (most - least).max(1.0) * 0.2 };
-    let most = if most - from < 1e-9 { from + 1.0 } else { most + (most - from) * 0.08 };
-    let y = |value: f64| floor - (value - from) / (most - from) * tall;
-    for value in [from, (from + most) / 2.0] {
+    let scale = Scale::of(panel);
+    let y = |value: f64| floor - (value - scale.from) / (scale.to - scale.from) * tall;
+    for value in scale.ticks() {
         let at = y(value);
         let _ =
             write!(svg, "<text class=\"axis end\" x=\"{}\" y=\"{:.1}\">{}</text>", LEFT - 4.0, at + 3.0, short(value));
         let _ =
             write!(svg, "<line class=\"grid\" x1=\"{LEFT}\" x2=\"{}\" y1=\"{at:.1}\" y2=\"{at:.1}\"/>", WIDTH - RIGHT);
     }
+    let few = a_day > FEW_PER_DAY;
     for bar in panel.bars.iter().filter(|bar| inside(bar.day)) {
         let at = y(bar.value);
+        if !few {
+            let _ =
+                write!(svg, "<path class=\"bar\" d=\"M{:.1} {floor:.1}V{at:.1}h{a_day:.1}V{floor:.1}z\"/>", x(bar.day));
+            continue;
+        }
         let _ = write!(
             svg,
             "<rect class=\"bar\" x=\"{:.1}\" y=\"{at:.1}\" width=\"{:.1}\" height=\"{:.1}\"><title>{}: {}</title></rect>",
@@ -193,8 +221,40 @@ fn draw(
     }
 }
 
+/// What a panel's height stands for.
+struct Scale {
+    from: f64,
+    to: f64,
+    step: f64,
+}
+
+impl Scale {
+    /// From zero, but for readings that never come near it; up to a little over the most, in round steps.
+    fn of(panel: &Panel) -> Scale {
+        let most = panel.values().fold(f64::MIN, f64::max);
+        let least = panel.values().fold(f64::MAX, f64::min);
+        let reach = if !panel.dots.is_empty() || panel.level { least - 1.0 } else { 0.0 };
+        let wide = (most - reach).max(0.2);
+        let ten = 10_f64.powf((wide / 2.5).log10().floor());
+        let step = [1.0, 2.0, 5.0, 10.0].map(|n| n * ten).into_iter().find(|step| wide / step <= 3.0).unwrap_or(wide);
+        Scale { from: (reach / step).floor() * step, to: reach + wide * 1.06, step }
+    }
+
+    fn ticks(&self) -> impl Iterator<Item = f64> {
+        let count = ((self.to - self.from) / self.step).floor().clamp(0.0, 6.0) as i32;
+        let (from, step) = (self.from, self.step);
+        (0..=count).map(move |n| from + f64::from(n) * step)
+    }
+}
+
+/// Words of people are never markup.
+fn escaped(words: &str) -> String {
+    words.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;")
+}
+
 fn short(value: f64) -> String {
-    if value.abs() >= 10.0 { format!("{value:.0}") } else { format!("{value:.1}") }
+    let tenths = format!("{value:.1}");
+    if value.abs() >= 10.0 { format!("{value:.0}") } else { tenths.trim_end_matches(".0").to_owned() }
 }
 
 fn date_of(day: Day) -> NaiveDate {
@@ -217,6 +277,24 @@ mod tests {
         assert_eq!(svg.matches("<rect").count(), 2);
         assert!(svg.starts_with("<svg") && svg.ends_with("</svg>"));
         assert!(!svg.contains("NaN") && !svg.contains("inf"), "{svg}");
+    }
+
+    #[test]
+    fn scales_begin_at_zero_but_for_levels_and_step_roundly() {
+        let check = |panel: Panel, expected: &[f64]| {
+            assert_eq!(Scale::of(&panel).ticks().collect::<Vec<_>>(), expected);
+        };
+        let dots = |values: &[f64]| values.iter().map(|value| Dot { day: Day(0), value: *value }).collect::<Vec<_>>();
+        check(Panel::line("Risk", dots(&[1.0, 96.0])), &[0.0, 50.0, 100.0]);
+        check(Panel::level("Slurry", dots(&[24.0, 27.0])), &[22.0, 24.0, 26.0]);
+        check(Panel::line("Nothing", dots(&[0.0])), &[0.0, 0.1, 0.2]);
+    }
+
+    #[test]
+    fn what_people_wrote_is_never_markup() {
+        let mark = Mark { day: Day(5), danger: true, what: "<b>&".into() };
+        let svg = chart(Day(5), 5, &[Panel::marks("Visits", vec![mark])]);
+        assert!(svg.contains("&lt;b&gt;&amp;, 6 Jan") && !svg.contains("<b>"), "{svg}");
     }
 
     #[test]

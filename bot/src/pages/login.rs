@@ -75,8 +75,12 @@ pub async fn enter(
         return refused("Too many tries for this name. Wait five minutes, then try again.");
     }
     let kept = pages.store.login(&entry.name).await?;
-    let worker =
-        kept.as_ref().map(|(staff, role, _)| Worker { id: staff.id, name: staff.name.clone(), role: Role::of(role) });
+    let worker = kept.as_ref().map(|(staff, role, _)| Worker {
+        id: staff.id,
+        name: staff.name.clone(),
+        role: Role::of(role),
+        lang: staff.lang.clone(),
+    });
     // Someone who is not there takes as long to refuse as someone who is.
     let hash = kept.and_then(|(_, _, hash)| hash).unwrap_or_else(|| NOBODY.to_owned());
     let password: String = entry.password.chars().take(PASSWORD_MOST).collect();

@@ -6,6 +6,8 @@ pub mod access;
 mod chart;
 mod household;
 mod login;
+mod need;
+mod spark;
 mod today;
 
 use crate::jobs::Clock;
@@ -55,7 +57,9 @@ pub fn routes(pages: Arc<Pages>) -> Router {
         .route("/login", get(login::show).post(login::enter))
         .route("/logout", post(login::leave))
         .route("/household/{id}", get(household::show))
+        .route("/household/{id}/care", post(today::care))
         .route("/household/{id}/note", post(household::note))
+        .route("/household/{id}/settings", post(household::settle))
         .route("/household/{id}/taken", post(household::taken))
         .route("/look.css", get(look))
         .route_layer(axum::middleware::from_fn(access::check))
@@ -103,6 +107,9 @@ pub enum Broken {
     Session(#[from] tower_sessions::session::Error),
     #[error("There is no household {0}.")]
     NoHousehold(i64),
+    /// What was typed into a form cannot be taken, and why.
+    #[error("{0}")]
+    Form(String),
 }
 
 #[derive(Template)]
@@ -115,6 +122,7 @@ impl IntoResponse for Broken {
     fn into_response(self) -> Response {
         let (status, sentence) = match &self {
             Broken::NoHousehold(_) => (StatusCode::NOT_FOUND, self.to_string()),
+            Broken::Form(_) => (StatusCode::UNPROCESSABLE_ENTITY, self.to_string()),
             other => {
                 tracing::error!(error = %other, "a page could not be made");
                 (

@@ -1,84 +1,28 @@
-//! Today: every household in order of need, each with why in one line.
+//! Today: every household in order of need, each with why in one line, a month at a glance, and one click to act.
 //!
 //! Takes what the store sees of all households; gives the page. The order is a pure rule, [`need`].
 
-use super::access::Worker;
-use super::{Broken, Pages, page};
-use crate::household::Household;
+use super::access::{Role, Worker};
+use super::need::{CARE_HOURS, Hands, Need, hands, need};
+use super::{Broken, Pages, page, spark};
 use crate::record::local_day;
 use crate::reply::word::Voice;
 use crate::staff::name_of;
-use crate::store::Seen;
+use crate::store::{Care, Seen};
 use askama::Template;
 use axum::Extension;
-use axum::extract::State;
-use axum::response::Response;
-use bellyful_core::advice::{Reason, Verdict};
-use chrono::{DateTime, Utc};
+use axum::extract::{Form, Path, Query, State};
+use axum::response::{Redirect, Response};
+use bellyful_core::twin::Twin;
+use chrono::{DateTime, Duration, Utc};
+use serde::Deserialize;
+use std::collections::BTreeMap;
 use std::sync::Arc;
 
-/// Days without a word after which somebody should look in. Source: our choice.
-const SILENT_DAYS: i32 = 10;
-/// Chance of souring that calls for a visit. Source: our choice.
-const RISKY: f64 = 0.15;
-
-/// Why a household needs somebody, the most pressing first.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord)]
-enum Need {
-    Danger,
-    Souring,
-    Rest,
-    Leak,
-    Silent,
-    StartUp,
-    Watch,
-    None,
-}
-
-impl Need {
-    fn class(self) -> &'static str {
-        match self {
-            Need::Danger | Need::Souring => "red",
-            Need::Rest | Need::Leak | Need::Silent => "amber",
-            Need::StartUp | Need::Watch => "blue",
-            Need::None => "green",
-        }
-    }
-    fn label(self) -> &'static str {
-        match self {
-            Need::Danger => "Danger",
-            Need::Souring => "Souring",
-            Need::Rest => "Resting",
-            Need::Leak => "Leak?",
-            Need::Silent => "Silent",
-            Need::StartUp => "Starting",
-            Need::Watch => "Watch",
-            Need::None => "Well",
-        }
-    }
-}
-
-/// What a household needs today, and its chance of souring.
-fn need(household: &Household, dangers: usize, now: DateTime<Utc>) -> (Need, f64) {
-    let today = local_day(now, &household.time_zone);
-    let silent = household.talk.last_heard.is_none_or(|day| today.since(day) >= SILENT_DAYS);
-    let Some(last) = &household.talk.last_advice else {
-        return (if dangers > 0 { Need::Danger } else { Need::Silent }, 0.0);
-    };
-    let advice = &last.advice;
-    let because = |reason: Reason| advice.reasons.contains(&reason);
-    let need = match () {
-        () if dangers > 0 => Need::Danger,
-        () if because(Reason::Souring) => Need::Souring,
-        () if silent => Need::Silent,
-        () if advice.hold_days > 0 => Need::Rest,
-        () if because(Reason::LeakSuspected) => Need::Leak,
-        () if because(Reason::StartUp) || because(Reason::SeedResting) || because(Reason::NoSeed) => Need::StartUp,
-        () if advice.risk >= RISKY || !matches!(advice.verdict, Verdict::Feed | Verdict::Less) => Need::Watch,
-        () => Need::None,
-    };
-    (need, advice.risk)
-}
+/// Rows of one page: more would weigh too much for a cheap phone.
+const ROWS: usize = 50;
+/// Longest word searched for.
+const FIND_MOST: usize = 60;
 
 struct Row {
     id: i64,
@@ -89,6 +33,19 @@ struct Row {
     why: String,
     last: String,
     risk: String,
+    fed: String,
+    cooked: String,
+    hands: String,
+    /// What a click does: take it on, say it is done, or nothing.
+    act: &'static str,
+}
+
+struct Tally {
+    need: &'static str,
+    label: &'static str,
+    class: &'static str,
+    count: usize,
+    chosen: bool,
 }
 
 #[derive(Template)]
@@ -97,56 +54,129 @@ struct Today {
     date: String,
     worker: String,
     rows: Vec<Row>,
+    tallies: Vec<Tally>,
     pressing: usize,
+    all: usize,
+    found: usize,
+    find: String,
+    need: String,
+    page: usize,
+    pages: usize,
 }
 
-pub async fn show(State(pages): State<Arc<Pages>>, Extension(worker): Extension<Worker>) -> Result<Response, Broken> {
+#[derive(Deserialize)]
+pub struct Asked {
+    #[serde(default)]
+    find: String,
+    #[serde(default)]
+    need: String,
+    page: Option<usize>,
+}
+
+/// A household in the order of need.
+struct Placed {
+    need: Need,
+    hands: Hands,
+    risk: f64,
+    seen: Seen,
+}
+
+pub async fn show(
+    State(pages): State<Arc<Pages>>,
+    Extension(worker): Extension<Worker>,
+    Query(asked): Query<Asked>,
+) -> Result<Response, Broken> {
     let now = (pages.clock)();
-    let mut seen: Vec<(Need, f64, Seen)> = pages
-        .store
-        .overview()
-        .await?
+    let cares = pages.store.cares(now - Duration::hours(CARE_HOURS)).await?;
+    let placed = in_order(pages.store.overview().await?, &cares, now);
+    let open = |placed: &&Placed| placed.need.is_pressing() && placed.hands == Hands::Nobody;
+    let pressing = placed.iter().filter(open).count();
+    let wanted = Need::from_id(&asked.need);
+    let tallies = Need::ALL
+        .iter()
+        .map(|need| Tally {
+            need: need.id(),
+            label: need.label(),
+            class: need.class(),
+            count: placed.iter().filter(|placed| placed.need == *need).count(),
+            chosen: wanted == Some(*need),
+        })
+        .filter(|tally| tally.count > 0 || tally.chosen)
+        .collect();
+    let find: String = asked.find.trim().chars().take(FIND_MOST).collect();
+    let all = placed.len();
+    let found: Vec<Placed> = placed
+        .into_iter()
+        .filter(|placed| wanted.is_none_or(|need| placed.need == need) && is_meant(&placed.seen, &find))
+        .collect();
+    let last_page = found.len().div_ceil(ROWS).max(1);
+    let page_no = asked.page.unwrap_or(1).clamp(1, last_page);
+    let shown = &found[(page_no - 1) * ROWS..found.len().min(page_no * ROWS)];
+    let ids: Vec<i64> = shown.iter().map(|placed| placed.seen.household.id).collect();
+    let twins = pages.store.kept_twins(&ids).await?;
+    let voice = Voice::in_lang(&pages.mind.catalog, &worker.lang);
+    let acts = worker.role >= Role::Field;
+    let rows = shown.iter().map(|placed| row(&voice, placed, &twins, acts, now)).collect();
+    page(&Today {
+        date: now.format("%A %-d %B %Y").to_string(),
+        worker: worker.name,
+        rows,
+        tallies,
+        pressing,
+        all,
+        found: found.len(),
+        find,
+        need: wanted.map_or(String::new(), |need| need.id().to_owned()),
+        page: page_no,
+        pages: last_page,
+    })
+}
+
+/// What nobody has in hand comes first, then what somebody has, then what is done; within each, by need, then risk.
+fn in_order(seen: Vec<Seen>, cares: &BTreeMap<i64, Care>, now: DateTime<Utc>) -> Vec<Placed> {
+    let mut placed: Vec<Placed> = seen
         .into_iter()
         .map(|seen| {
-            let (need, risk) = need(&seen.household, seen.alarms.len(), now);
-            (need, risk, seen)
+            let care = cares.get(&seen.household.id);
+            let (need, risk) = need(&seen.household, seen.alarms.len(), care, now);
+            let hands = if seen.alarms.is_empty() { hands(need, care, now) } else { Hands::Nobody };
+            Placed { need, hands, risk, seen }
         })
         .collect();
-    seen.sort_by(|a, b| a.0.cmp(&b.0).then(b.1.total_cmp(&a.1)).then(a.2.household.id.cmp(&b.2.household.id)));
-    let pressing = seen.iter().filter(|(need, _, _)| *need <= Need::Silent).count();
-    let voice = Voice::in_lang(&pages.mind.catalog, "en");
-    let rows = seen.iter().map(|(need, risk, seen)| row(&voice, *need, *risk, seen, now)).collect();
-    page(&Today { date: now.format("%A %-d %B %Y").to_string(), worker: worker.name, rows, pressing })
+    let done = |placed: &Placed| matches!(placed.hands, Hands::Done(_));
+    placed.sort_by(|a, b| {
+        (done(a).cmp(&done(b)))
+            .then(a.need.cmp(&b.need))
+            .then(b.risk.total_cmp(&a.risk))
+            .then(a.seen.household.id.cmp(&b.seen.household.id))
+    });
+    placed
 }
 
-fn row(voice: &Voice, need: Need, risk: f64, seen: &Seen, now: DateTime<Utc>) -> Row {
+/// Whether a household is meant by a number or by a part of its name.
+fn is_meant(seen: &Seen, find: &str) -> bool {
+    let household = &seen.household;
+    let number = find.strip_prefix('#').unwrap_or(find);
+    find.is_empty()
+        || household.id.to_string() == number
+        || household.name.to_lowercase().contains(&find.to_lowercase())
+}
+
+fn row(voice: &Voice, placed: &Placed, twins: &BTreeMap<i64, Vec<u8>>, acts: bool, now: DateTime<Utc>) -> Row {
+    let Placed { need, hands, risk, seen } = placed;
     let household = &seen.household;
     let today = local_day(now, &household.time_zone);
     let ago = household.talk.last_heard.map(|day| today.since(day));
-    let why = match (need, seen.alarms.first()) {
-        (Need::Danger, Some((at, signs))) => {
-            let signs: Vec<String> = signs.iter().map(|sign| voice.sign_name(*sign)).collect();
-            format!("{} told {}, nobody has taken it", signs.join(", "), at.format("%-d %b %H:%M"))
-        }
-        (Need::Silent, _) => match ago {
-            Some(days) => format!("No text for {days} days"),
-            None => "Has not texted yet".into(),
-        },
-        _ => household
-            .talk
-            .last_advice
-            .as_ref()
-            .and_then(|last| last.advice.reasons.first())
-            .map(|reason| voice.say(&format!("why-{reason}"), &[]))
-            .unwrap_or_default(),
-    };
+    let twin = twins.get(&household.id).and_then(|bytes| Twin::from_bytes(bytes).ok());
+    let (fed, cooked) =
+        twin.map(|twin| (spark::fed(&twin.ledger, today), spark::cooked(&twin.ledger, today))).unwrap_or_default();
     Row {
         id: household.id,
         name: name_of(household),
         named: !household.name.is_empty(),
         class: need.class(),
         label: need.label(),
-        why,
+        why: why(voice, *need, seen, ago),
         last: match ago {
             Some(0) => "today".into(),
             Some(1) => "yesterday".into(),
@@ -154,52 +184,64 @@ fn row(voice: &Voice, need: Need, risk: f64, seen: &Seen, now: DateTime<Utc>) ->
             None => "never".into(),
         },
         risk: format!("{:.0}%", risk * 100.0),
+        fed,
+        cooked,
+        hands: match hands {
+            Hands::Nobody => String::new(),
+            Hands::Taken(name) => format!("{name} sees to it"),
+            Hands::Done(name) => format!("Seen to by {name}"),
+        },
+        act: match hands {
+            _ if !acts || *need == Need::Well => "",
+            Hands::Nobody => "take",
+            Hands::Taken(_) => "done",
+            Hands::Done(_) => "",
+        },
     }
 }
 
-#[cfg(test)]
-mod tests {
-    use super::*;
-    use crate::household::{LastAdvice, Talk};
-    use bellyful_core::advice::Advice;
-
-    #[test]
-    fn danger_comes_before_souring_and_both_before_silence() {
-        let now = DateTime::from_timestamp(1_780_000_000, 0).expect("in range");
-        let check = |reasons: Vec<Reason>, hold_days, silent_days: i32, dangers, expected| {
-            let advice = Advice {
-                verdict: Verdict::Feed,
-                ration_kg: 2.0,
-                water_l: 4.0,
-                hold_days,
-                gas_minutes: 30.0,
-                risk: 0.02,
-                reasons,
-            };
-            let heard = local_day(now, "UTC").plus(-silent_days);
-            let talk = Talk {
-                last_heard: Some(heard),
-                last_advice: Some(LastAdvice { at: now, text: String::new(), advice }),
-                ..Talk::default()
-            };
-            let household = Household {
-                id: 1,
-                name: String::new(),
-                lang: "en".into(),
-                country: None,
-                time_zone: "UTC".into(),
-                since: now,
-                seed: 1,
-                staff_id: None,
-                next_fact: 1,
-                talk,
-            };
-            assert_eq!(need(&household, dangers, now).0, expected);
-        };
-        check(vec![Reason::Souring], 3, 0, 1, Need::Danger);
-        check(vec![Reason::Souring], 3, 30, 0, Need::Souring);
-        check(vec![Reason::Overloaded], 3, 0, 0, Need::Rest);
-        check(vec![Reason::Usual], 0, 30, 0, Need::Silent);
-        check(vec![Reason::Usual], 0, 0, 0, Need::None);
+fn why(voice: &Voice, need: Need, seen: &Seen, ago: Option<i32>) -> String {
+    match (need, seen.alarms.first()) {
+        (Need::Danger, Some((at, signs))) => {
+            let signs: Vec<String> = signs.iter().map(|sign| voice.sign_name(*sign)).collect();
+            format!("{} told {}, nobody has taken it", signs.join(", "), at.format("%-d %b %H:%M"))
+        }
+        (Need::Danger, None) => "Told of danger; not yet seen to".into(),
+        (Need::Silent, _) => match ago {
+            Some(days) => format!("No text for {days} days"),
+            None => "Has not texted yet".into(),
+        },
+        _ => {
+            let last = seen.household.talk.last_advice.as_ref();
+            let reason = last.and_then(|last| last.advice.reasons.first());
+            reason.map(|reason| voice.say(&format!("why-{reason}"), &[])).unwrap_or_default()
+        }
     }
+}
+
+#[derive(Deserialize)]
+pub struct Act {
+    act: String,
+}
+
+/// Takes a household's need on, or says it is seen to: for everybody.
+pub async fn care(
+    State(pages): State<Arc<Pages>>,
+    Extension(worker): Extension<Worker>,
+    Path(id): Path<i64>,
+    Form(act): Form<Act>,
+) -> Result<Redirect, Broken> {
+    let now = (pages.clock)();
+    if act.act == "done" {
+        pages.store.end_care(id, &worker.name, now).await?;
+        return Ok(Redirect::to("/"));
+    }
+    let situation = pages.store.situation_of(id).await?;
+    let household = situation.household.as_ref().ok_or(Broken::NoHousehold(id))?;
+    let (need, _) = need(household, situation.alarms.len(), None, now);
+    pages.store.take_care(id, need.id(), &worker.name, now).await?;
+    if !situation.alarms.is_empty() {
+        super::household::take_alarm(&pages, &situation, &worker, now).await?;
+    }
+    Ok(Redirect::to("/"))
 }

@@ -25,7 +25,7 @@ use Kind::{Bytes, Int, Text};
 type Table = (&'static str, &'static [(&'static str, Kind)]);
 
 /// Every table that is kept, whole.
-const TABLES: [Table; 12] = [
+const TABLES: [Table; 13] = [
     (
         "household",
         &[
@@ -121,6 +121,7 @@ const TABLES: [Table; 12] = [
         ],
     ),
     ("audit", &[("id", Int), ("household_id", Int), ("at", Int), ("what", Text)]),
+    ("care", &[("household_id", Int), ("need", Text), ("staff", Text), ("at", Int), ("done_at", Int)]),
 ];
 /// Tables that came with a number of their own, and the column that counts.
 const COUNTED: [(&str, &str); 6] =

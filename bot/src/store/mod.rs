@@ -5,6 +5,7 @@
 //! household row that has moved since is refused ([`StoreError::Stale`]), so that no turn overwrites another.
 
 mod accept;
+mod care;
 mod dump;
 mod household;
 mod inbox;
@@ -19,6 +20,7 @@ mod staff;
 mod story;
 
 pub use accept::{Arrival, Intake};
+pub use care::Care;
 pub use dump::CopyError;
 pub use household::Wanted;
 pub use inbox::{Past, PastState};

@@ -46,6 +46,20 @@ impl Store {
             .collect()
     }
 
+    /// Kept twins of some households: what their pages' small charts are drawn from.
+    pub async fn kept_twins(&self, households: &[i64]) -> Result<BTreeMap<i64, Vec<u8>>, StoreError> {
+        let mut reader = self.read.acquire().await?;
+        let mut twins = BTreeMap::new();
+        for id in households {
+            let bytes: Option<Vec<u8>> = sqlx::query_scalar("SELECT bytes FROM twin WHERE household_id = $1")
+                .bind(id)
+                .fetch_optional(&mut *reader)
+                .await?;
+            twins.extend(bytes.map(|bytes| (*id, bytes)));
+        }
+        Ok(twins)
+    }
+
     /// What was written down about a household by staff and of what they did, latest first.
     pub async fn trail(&self, household: i64, most: u32) -> Result<Vec<(DateTime<Utc>, String)>, StoreError> {
         let rows = sqlx::query("SELECT at, what FROM audit WHERE household_id = $1 ORDER BY at DESC, id DESC LIMIT $2")

@@ -1,0 +1,210 @@
+//! One household: its story on one time axis, the whole conversation beside it, what staff did and can do.
+//!
+//! Takes the store's facts and texts; gives the page. What it shows was told, advised or is believed now.
+
+mod acts;
+mod panels;
+mod settings;
+mod what_if;
+
+use super::access::{Role, Worker};
+use super::chart::chart;
+use super::{Broken, Pages, page};
+use crate::household::Situation;
+use crate::mind::Mind;
+use crate::record::local_day;
+use crate::reply::segments::size;
+use crate::reply::word::Voice;
+use crate::staff::name_of;
+use crate::store::Said;
+use crate::twins::Believed;
+pub use acts::{note, take_alarm, taken};
+use askama::Template;
+use axum::Extension;
+use axum::extract::{Path, Query, State};
+use axum::response::Response;
+use bellyful_core::units::Day;
+use chrono::{Duration, NaiveDate};
+use panels::{Told, panels};
+use serde::Deserialize;
+pub use settings::settle;
+use settings::{Choice, Setting};
+use std::sync::Arc;
+
+/// Lengths of the time axis that can be asked for. Units: d.
+const SPANS: [i32; 4] = [30, 120, 365, 1826];
+const SPAN: i32 = 120;
+/// Texts shown.
+const SHOWN: usize = 60;
+/// Texts a day that the chart looks at for what was advised.
+const TEXTS_A_DAY: i32 = 5;
+/// Notes and acts shown.
+const TRAIL: u32 = 30;
+
+struct Line {
+    ours: bool,
+    when: String,
+    text: String,
+    note: String,
+    reasons: Vec<String>,
+}
+
+struct Figure {
+    name: &'static str,
+    value: String,
+}
+
+struct Span {
+    days: i32,
+    name: &'static str,
+    chosen: bool,
+}
+
+#[derive(Template)]
+#[template(path = "household.html")]
+struct Story {
+    id: i64,
+    name: String,
+    worker: String,
+    acts: bool,
+    number: String,
+    doing: String,
+    figures: Vec<Figure>,
+    spans: Vec<Span>,
+    chart: String,
+    lines: Vec<Line>,
+    trail: Vec<(String, String)>,
+    alarm: String,
+    what_if: Option<String>,
+    ration: String,
+    water: String,
+    settings: Vec<Setting>,
+    langs: Vec<Choice>,
+    walls: Vec<Choice>,
+    workers: Vec<Choice>,
+    told: Vec<(String, String)>,
+}
+
+#[derive(Deserialize)]
+pub struct Asked {
+    days: Option<i32>,
+    /// For what-if, as typed. Units: kg, l.
+    #[serde(default)]
+    ration: String,
+    #[serde(default)]
+    water: String,
+}
+
+pub async fn show(
+    State(pages): State<Arc<Pages>>,
+    Extension(worker): Extension<Worker>,
+    Path(id): Path<i64>,
+    Query(asked): Query<Asked>,
+) -> Result<Response, Broken> {
+    let now = (pages.clock)();
+    let situation = pages.store.situation_of(id).await?;
+    let household = situation.household.as_ref().ok_or(Broken::NoHousehold(id))?;
+    let today = local_day(now, &household.time_zone);
+    let days = asked.days.filter(|days| SPANS.contains(days)).unwrap_or(SPAN);
+    let facts = pages.store.facts(id).await?;
+    let said = pages.store.story(id, "", (TEXTS_A_DAY * days) as u32).await?;
+    let believed = Believed::on(&situation, household, today);
+    let advice = believed.advise();
+    let voice = Voice::in_lang(&pages.mind.catalog, &worker.lang);
+    let doing = voice.doing(&advice, believed.for_today(), &believed.so_far.site, &believed.mix()).fullest().to_owned();
+    let trail = pages.store.trail(id, TRAIL).await?;
+    let told = Told { household, facts: &facts, said: &said, believed: &believed, visits: vec![] };
+    let chart = chart(today, days, &panels(&told, &voice, today, days));
+    let site = &believed.so_far.site;
+    page(&Story {
+        id,
+        name: name_of(household),
+        worker: worker.name,
+        acts: worker.role >= Role::Field,
+        number: shown_number(&situation, worker.role),
+        doing,
+        figures: figures(&believed, &advice, today),
+        spans: SPANS.iter().map(|span| span_named(*span, days)).collect(),
+        chart,
+        lines: said.iter().rev().take(SHOWN).map(|said| line(&pages.mind, &voice, said)).collect(),
+        trail: trail.into_iter().map(|(at, what)| (at.format("%-d %b %Y %H:%M").to_string(), what)).collect(),
+        alarm: alarm(&voice, &situation),
+        what_if: what_if::told(&situation, &believed, &asked.ration, &asked.water),
+        ration: if asked.ration.is_empty() { format!("{:.1}", advice.ration_kg) } else { asked.ration },
+        water: if asked.water.is_empty() { format!("{:.1}", advice.water_l) } else { asked.water },
+        settings: settings::numbers(household, site),
+        langs: settings::langs(&pages.mind, household),
+        walls: settings::walls(site),
+        workers: settings::workers(&pages.store.staff().await?, household),
+        told: settings::told(&facts),
+    })
+}
+
+fn span_named(days: i32, chosen: i32) -> Span {
+    let name = match days {
+        30 => "30 days",
+        120 => "120 days",
+        365 => "A year",
+        _ => "5 years",
+    };
+    Span { days, name, chosen: days == chosen }
+}
+
+fn date(day: Day) -> String {
+    (NaiveDate::default() + Duration::days(i64::from(day.0))).format("%-d %b %Y").to_string()
+}
+
+fn alarm(voice: &Voice, situation: &Situation) -> String {
+    let Some(alarm) = situation.alarms.first() else { return String::new() };
+    let signs: Vec<String> = alarm.signs.iter().map(|sign| voice.sign_name(*sign)).collect();
+    format!("{}, told {}: \"{}\"", signs.join(", "), alarm.at.format("%-d %b %H:%M"), alarm.said)
+}
+
+fn shown_number(situation: &Situation, role: Role) -> String {
+    let number = situation.phones.first().map(|phone| phone.number.clone()).unwrap_or_default();
+    match role {
+        Role::Viewer => {
+            number.char_indices().map(|(at, c)| if at > 3 && c.is_ascii_digit() { '*' } else { c }).collect()
+        }
+        _ => number,
+    }
+}
+
+fn figures(believed: &Believed, advice: &bellyful_core::advice::Advice, today: Day) -> Vec<Figure> {
+    let load = believed.so_far.ledger.load(today, 7, believed.so_far.liquid());
+    let site = &believed.so_far.site;
+    let figure = |name, value: String| Figure { name, value };
+    vec![
+        figure("Risk of souring, 14 days", format!("{:.0}%", advice.risk * 100.0)),
+        figure("OLR, 7 days", format!("{:.2} kg VS/m3/d", load.olr)),
+        figure("HRT, 7 days", load.hrt_d.map_or("no feed".into(), |days| format!("{days:.0} d"))),
+        figure("TS going in", load.ts_share.map_or("no feed".into(), |share| format!("{:.0}%", share * 100.0))),
+        figure("Slurry", format!("{:.0} °C", believed.so_far.slurry_c(today))),
+        figure("Gas today", format!("{:.0} min", advice.gas_minutes)),
+        figure("Started", site.started.map_or("not told".into(), date)),
+    ]
+}
+
+fn line(mind: &Mind, voice: &Voice, said: &Said) -> Line {
+    let reasons = said.advice.as_ref().map_or(vec![], |advice| {
+        advice.reasons.iter().map(|reason| mind.catalog.say(voice.lang, &format!("why-{reason}"), &[])).collect()
+    });
+    let note = said.advice.as_ref().map_or(String::new(), |advice| {
+        let segments = size(&said.text).segments;
+        format!(
+            "{} · ration {:.1} kg, {:.1} L · risk {:.0}% · {segments} {}",
+            advice.verdict,
+            advice.ration_kg,
+            advice.water_l,
+            advice.risk * 100.0,
+            if segments == 1 { "segment" } else { "segments" }
+        )
+    });
+    Line {
+        ours: said.ours,
+        when: said.at.format("%a %-d %b %H:%M").to_string(),
+        text: said.text.clone(),
+        note,
+        reasons,
+    }
+}

@@ -1,0 +1,78 @@
+//! A household's story as panels over one time axis.
+//!
+//! Takes facts, texts and what is believed; gives panels. Draws what was told, advised and believed, concludes nothing.
+
+use super::super::chart::{Bar, Dot, Mark, Panel};
+use crate::household::Household;
+use crate::record::local_day;
+use crate::reply::word::Voice;
+use crate::store::Said;
+use crate::twins::Believed;
+use bellyful_core::advice::Advice;
+use bellyful_core::fact::{Fact, What, standing};
+use bellyful_core::ledger::{DayAccount, Ledger};
+use bellyful_core::limits::limits;
+use bellyful_core::units::Day;
+
+/// What the story is told from.
+pub struct Told<'a> {
+    pub household: &'a Household,
+    pub facts: &'a [Fact],
+    pub said: &'a [Said],
+    pub believed: &'a Believed,
+    /// Days on which staff were there, and what for.
+    pub visits: Vec<(Day, String)>,
+}
+
+/// What was told, advised and believed, over the `days` days up to `today`.
+pub fn panels(told: &Told, voice: &Voice, today: Day, days: i32) -> Vec<Panel> {
+    let ledger = ledger(told);
+    let liquid = told.believed.so_far.liquid();
+    let all = || (0..=days).map(|back| today.plus(back - days));
+    let bars = |value: fn(&DayAccount) -> Option<f64>| -> Vec<Bar> {
+        ledger.days.iter().filter_map(|day| Some(Bar { day: day.day, value: value(day)? })).collect()
+    };
+    let dots = |value: fn(&DayAccount) -> Option<f64>| -> Vec<Dot> {
+        ledger.days.iter().filter_map(|day| Some(Dot { day: day.day, value: value(day)? })).collect()
+    };
+    let advised = |value: fn(&Advice) -> f64| -> Vec<Dot> {
+        let of = told.said.iter().filter_map(|said| Some((said.at, said.advice.as_ref()?)));
+        of.map(|(at, advice)| Dot { day: local_day(at, &told.household.time_zone), value: value(advice) }).collect()
+    };
+    let olr = all().map(|day| Dot { day, value: ledger.load(day, 7, liquid).olr }).collect();
+    let olr_most = limits().olr_unstirred_kg_vs_per_m3_d;
+    let signs = standing(told.facts).into_iter().filter_map(|fact| match &fact.what {
+        What::Sign { sign } => Some(Mark { day: fact.day, danger: sign.is_danger(), what: voice.sign_name(*sign) }),
+        _ => None,
+    });
+    let visits = told.visits.iter().map(|(day, what)| Mark { day: *day, danger: false, what: what.clone() });
+    vec![
+        Panel::bars("Fed, kg a day", bars(|day| (!day.portions.is_empty()).then(|| day.wet().get())))
+            .with_steps("ration advised", advised(|advice| advice.ration_kg)),
+        Panel::bars("Water, L a day", bars(|day| (day.water.get() > 0.0).then(|| day.water.get()))),
+        Panel::line("OLR over 7 days, kg VS/m3/d", olr).with_limit(olr_most, "most, unstirred"),
+        Panel::bars("Cooked, min a day", bars(|day| day.burned.map(|minutes| minutes.get())))
+            .with_steps("gas we counted on", advised(|advice| advice.gas_minutes)),
+        Panel::line("Chance of souring in 14 days, %", advised(|advice| advice.risk * 100.0)),
+        Panel::level("Slurry, °C: believed", all().map(|day| warmth(told.believed, day)).collect())
+            .and_dots("told", dots(|day| day.slurry_c)),
+        Panel::dots("pH told", dots(|day| day.ph)),
+        Panel::marks("Signs told", signs.collect()),
+        Panel::marks("Visits", visits.collect()),
+    ]
+    .into_iter()
+    .filter(|panel| !panel.is_empty())
+    .collect()
+}
+
+/// The account of every day of the axis, in the measures and sizes known today.
+fn ledger(told: &Told) -> Ledger {
+    let site = &told.believed.so_far.site;
+    let mut ledger = Ledger::default();
+    standing(told.facts).into_iter().for_each(|fact| ledger.enter(fact, site));
+    ledger
+}
+
+fn warmth(believed: &Believed, day: Day) -> Dot {
+    Dot { day, value: believed.so_far.slurry_c(day) }
+}

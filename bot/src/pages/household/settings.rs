@@ -1,0 +1,272 @@
+//! What is known of a digester and its family, seen and changed by staff.
+//!
+//! Takes a form; gives facts, told on the day of the change, so that the history of each setting is kept with all else.
+
+use super::super::access::Worker;
+use super::super::{Broken, Pages};
+use super::acts::known;
+use super::date;
+use crate::household::{Decision, Household, Sender, Staff};
+use crate::mind::Mind;
+use crate::places;
+use crate::record::{Recorded, local_day};
+use crate::store::{Cause, Wanted};
+use crate::twins::Believed;
+use axum::Extension;
+use axum::extract::{Form, Path, State};
+use axum::response::Redirect;
+use bellyful_core::fact::{Fact, Walls, What};
+use bellyful_core::site::Site;
+use bellyful_core::units::Day;
+use chrono::NaiveDate;
+use serde::Deserialize;
+use std::sync::Arc;
+
+/// A field of the form.
+pub struct Setting {
+    pub field: &'static str,
+    pub name: &'static str,
+    pub value: String,
+    pub kind: &'static str,
+}
+
+/// One of a list.
+pub struct Choice {
+    pub id: String,
+    pub name: String,
+    pub chosen: bool,
+}
+
+/// The fields that are typed.
+pub fn numbers(household: &Household, site: &Site) -> Vec<Setting> {
+    let litres = |value: Option<f64>| value.map_or(String::new(), |value| format!("{value}"));
+    let text = |field, name, value| Setting { field, name, value, kind: "text" };
+    let started = site.started.map(|day| NaiveDate::default() + chrono::Duration::days(i64::from(day.0)));
+    vec![
+        text("name", "Name", household.name.clone()),
+        text("place", "Place", site.place.clone().unwrap_or_default()),
+        text("tank_l", "Tank, L", litres(site.tank_l)),
+        text("liquid_l", "Slurry up to the overflow, L", litres(site.liquid_l)),
+        text("store_l", "Gas store, L", litres(site.store_l)),
+        text("people", "People at table", site.people.map_or(String::new(), |count| count.to_string())),
+        Setting {
+            field: "started",
+            name: "First filled on",
+            value: started.map_or(String::new(), |day| day.format("%Y-%m-%d").to_string()),
+            kind: "date",
+        },
+    ]
+}
+
+pub fn langs(mind: &Mind, household: &Household) -> Vec<Choice> {
+    let name = |code: &str| mind.catalog.say(code, "language-name", &[]);
+    let choice = |code: &str| Choice { id: code.to_owned(), name: name(code), chosen: household.lang == code };
+    mind.catalog.languages().map(choice).collect()
+}
+
+pub fn walls(site: &Site) -> Vec<Choice> {
+    let nothing = Choice { id: String::new(), name: "not told".into(), chosen: site.walls.is_none() };
+    let of =
+        |walls: &Walls| Choice { id: walls.id().into(), name: walls.id().into(), chosen: site.walls == Some(*walls) };
+    std::iter::once(nothing).chain(Walls::ALL.iter().map(of)).collect()
+}
+
+pub fn workers(staff: &[Staff], household: &Household) -> Vec<Choice> {
+    let nobody = Choice { id: String::new(), name: "nobody".into(), chosen: household.staff_id.is_none() };
+    let of = |staff: &Staff| Choice {
+        id: staff.id.to_string(),
+        name: staff.name.clone(),
+        chosen: household.staff_id == Some(staff.id),
+    };
+    std::iter::once(nobody).chain(staff.iter().map(of)).collect()
+}
+
+/// What was told of the digester, latest first: the day it holds from, and what.
+pub fn told(facts: &[Fact]) -> Vec<(String, String)> {
+    let what = |fact: &Fact| {
+        Some(match &fact.what {
+            What::Tank { litres } => format!("tank {litres} L"),
+            What::Liquid { litres } => format!("slurry up to the overflow {litres} L"),
+            What::Store { litres } => format!("gas store {litres} L"),
+            What::Walls { look } => format!("walls {look}"),
+            What::Started => "first filled".into(),
+            What::Seeded { feed, amount, unit } => format!(
+                "started with {} {}",
+                feed.id().replace('_', " "),
+                amount.zip(*unit).map_or(String::new(), |(amount, unit)| format!("{amount} {}", unit.id()))
+            ),
+            What::People { count } => format!("{count} people"),
+            What::Place { name } => format!("place {name}"),
+            What::Measure { unit, litres } => format!("their {unit} holds {litres} L"),
+            _ => return None,
+        })
+    };
+    facts.iter().rev().filter_map(|fact| Some((date(fact.day), what(fact)?))).take(TOLD_MOST).collect()
+}
+
+const TOLD_MOST: usize = 40;
+
+#[derive(Deserialize)]
+pub struct Settings {
+    name: String,
+    lang: String,
+    staff: String,
+    place: String,
+    tank_l: String,
+    liquid_l: String,
+    store_l: String,
+    people: String,
+    started: String,
+    walls: String,
+}
+
+const NAME_MOST: usize = 80;
+
+/// Keeps what was changed. Errors: one sentence on what was typed wrongly; nothing is kept then.
+pub async fn settle(
+    State(pages): State<Arc<Pages>>,
+    Extension(worker): Extension<Worker>,
+    Path(id): Path<i64>,
+    Form(form): Form<Settings>,
+) -> Result<Redirect, Broken> {
+    let now = (pages.clock)();
+    let mut situation = known(&pages, id).await?;
+    let household = situation.household.clone().ok_or(Broken::NoHousehold(id))?;
+    let today = local_day(now, &household.time_zone);
+    let site = Believed::on(&situation, &household, today).so_far.site;
+    let mut changed = Changed { household, facts: vec![], told_at: now.timestamp() };
+    changed.read(&form, &site, &pages.mind, &pages.store.staff().await?, today).map_err(Broken::Form)?;
+    let Changed { household, facts, .. } = changed;
+    // What holds from an earlier day on is folded in from that day.
+    let first = facts.iter().map(|fact| fact.day).min().unwrap_or(today);
+    if first < today {
+        let sender = Sender::Family { household: id, stopped: false };
+        situation = pages.store.situation(&sender, Wanted { household: None, since: Some(first) }).await?;
+    }
+    let said: Vec<String> = told(&facts).into_iter().map(|(_, what)| what).collect();
+    let recorded = Recorded { household, facts, taken_back: vec![], doubt: None };
+    let (twin, checkpoints, drop_checkpoints_from) = Believed::with(&situation, &recorded, today).keep();
+    let decision = Decision {
+        household: Some(recorded.household),
+        facts: recorded.facts,
+        twin: Some(twin),
+        checkpoints,
+        drop_checkpoints_from,
+        audit: Some(format!("{} changed the settings {}", worker.name, said.join(", ")).trim_end().to_owned()),
+        ..Decision::default()
+    };
+    pages.store.keep(Cause::Hand, &situation, decision, now).await?;
+    Ok(Redirect::to(&format!("/household/{id}#settings")))
+}
+
+/// A household being changed.
+struct Changed {
+    household: Household,
+    facts: Vec<Fact>,
+    told_at: i64,
+}
+
+impl Changed {
+    fn add(&mut self, day: Day, what: What) {
+        self.facts.push(Fact { id: self.household.next_fact, day, told_at: self.told_at, what });
+        self.household.next_fact += 1;
+    }
+
+    /// Takes over what differs from what is known. Errors: the sentence to show.
+    fn read(&mut self, form: &Settings, site: &Site, mind: &Mind, staff: &[Staff], today: Day) -> Result<(), String> {
+        self.household.name = form.name.trim().chars().take(NAME_MOST).collect();
+        if !mind.catalog.speaks(&form.lang) {
+            return Err(format!("The bot does not write {}; choose a language of the list.", form.lang));
+        }
+        self.household.lang = form.lang.clone();
+        self.household.staff_id = match form.staff.as_str() {
+            "" => None,
+            id => Some(
+                staff
+                    .iter()
+                    .map(|staff| staff.id)
+                    .find(|of| of.to_string() == id)
+                    .ok_or("Choose a worker of the list.")?,
+            ),
+        };
+        let tank = litres("The tank", &form.tank_l, site.tank_l)?;
+        let liquid = litres("The slurry", &form.liquid_l, site.liquid_l)?;
+        let store = litres("The gas store", &form.store_l, site.store_l)?;
+        if let (Some(tank), Some(liquid)) = (tank.or(site.tank_l), liquid.or(site.liquid_l))
+            && liquid > tank
+        {
+            return Err(format!("Slurry of {liquid} L does not fit a tank of {tank} L; mend one of the two."));
+        }
+        tank.into_iter().for_each(|litres| self.add(today, What::Tank { litres }));
+        liquid.into_iter().for_each(|litres| self.add(today, What::Liquid { litres }));
+        store.into_iter().for_each(|litres| self.add(today, What::Store { litres }));
+        if let Some(count) = number("People", &form.people, site.people.map(f64::from), 500.0)? {
+            self.add(today, What::People { count: count as u32 });
+        }
+        if let Some(look) = Walls::from_id(&form.walls).filter(|look| site.walls != Some(*look)) {
+            self.add(today, What::Walls { look });
+        }
+        if !form.started.trim().is_empty() {
+            let day = NaiveDate::parse_from_str(form.started.trim(), "%Y-%m-%d")
+                .map_err(|_| "Give the day of filling as year-month-day, such as 2026-03-01.")?;
+            let day = Day(day.signed_duration_since(NaiveDate::default()).num_days() as i32);
+            if day > today || day < today.plus(-STARTED_MOST) {
+                return Err("The day of filling must lie in the last 30 years.".into());
+            }
+            if site.started != Some(day) {
+                self.add(day, What::Started);
+            }
+        }
+        self.place(form.place.trim(), site, today)
+    }
+
+    fn place(&mut self, typed: &str, site: &Site, today: Day) -> Result<(), String> {
+        if typed.is_empty() || site.place.as_deref() == Some(typed) {
+            return Ok(());
+        }
+        let found = places::find(typed, self.household.country.as_deref())
+            .ok_or_else(|| format!("The bot knows no town called {typed}; give the nearest town or the district's."))?;
+        self.household.country = Some(found.place.country.clone());
+        self.household.time_zone = found.place.time_zone.clone();
+        self.add(today, What::Place { name: typed.to_owned() });
+        self.add(today, What::Country { code: found.place.country.clone() });
+        self.add(today, What::Sited { normals: found.place.normals.clone() });
+        Ok(())
+    }
+}
+
+const STARTED_MOST: i32 = 30 * 366;
+/// Largest vessel of a household. Units: l.
+const LITRES_MOST: f64 = 100_000.0;
+
+/// What was typed, if it differs from what is known.
+fn litres(name: &str, typed: &str, known: Option<f64>) -> Result<Option<f64>, String> {
+    number(name, typed, known, LITRES_MOST)
+}
+
+fn number(name: &str, typed: &str, known: Option<f64>, most: f64) -> Result<Option<f64>, String> {
+    if typed.trim().is_empty() {
+        return Ok(None);
+    }
+    let value = typed.trim().replace(',', ".").parse::<f64>().ok().filter(|value| *value > 0.0 && *value <= most);
+    let value = value.ok_or_else(|| format!("{name} must be a number above 0 and at most {most:.0}."))?;
+    Ok(Some(value).filter(|value| known != Some(*value)))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn only_what_differs_is_told_and_nonsense_is_a_sentence() {
+        assert_eq!(number("The tank", "1000", Some(1000.0), 1e5), Ok(None));
+        assert_eq!(number("The tank", " 1,5 ", Some(1000.0), 1e5), Ok(Some(1.5)));
+        assert_eq!(number("The tank", "", Some(1000.0), 1e5), Ok(None));
+        for wrong in ["-3", "0", "NaN", "inf", "1e9", "ten"] {
+            assert!(
+                number("The tank", wrong, None, 1e5).is_err_and(|told| told.starts_with("The tank must")),
+                "{wrong}"
+            );
+        }
+    }
+}
