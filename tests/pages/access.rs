@@ -11,7 +11,7 @@ use std::sync::Arc;
 
 const ROLES: [(&str, Role); 3] = [("viewer", Role::Viewer), ("field", Role::Field), ("lead", Role::Lead)];
 
-async fn node() -> (Node, String) {
+pub async fn node() -> (Node, String) {
     let store = Store::in_memory().await.expect("a store");
     for (role, _) in ROLES {
         let staff = NewStaff {
@@ -38,7 +38,7 @@ async fn node() -> (Node, String) {
 }
 
 /// The session cookie of who logs in.
-async fn login(url: &str, name: &str, password: &str) -> Option<String> {
+pub async fn login(url: &str, name: &str, password: &str) -> Option<String> {
     let form = [("name", name), ("password", password)];
     let response = client_without_redirects().post(format!("{url}/login")).form(&form).send().await.expect("answers");
     let cookie = response.headers().get("set-cookie")?.to_str().ok()?.to_owned();

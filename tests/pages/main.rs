@@ -2,3 +2,4 @@
 
 mod access;
 mod demo;
+mod work;

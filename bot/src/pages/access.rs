@@ -40,7 +40,7 @@ pub struct Worker {
 }
 
 /// Least role of each route; `None` for everybody, logged in or not.
-pub const TABLE: [(&str, Method, Option<Role>); 10] = [
+pub const TABLE: [(&str, Method, Option<Role>); 14] = [
     ("/", Method::GET, Some(Role::Viewer)),
     ("/login", Method::GET, None),
     ("/login", Method::POST, None),
@@ -50,6 +50,10 @@ pub const TABLE: [(&str, Method, Option<Role>); 10] = [
     ("/household/{id}/note", Method::POST, Some(Role::Field)),
     ("/household/{id}/settings", Method::POST, Some(Role::Field)),
     ("/household/{id}/taken", Method::POST, Some(Role::Field)),
+    ("/household/{id}/visit", Method::GET, Some(Role::Field)),
+    ("/household/{id}/visit", Method::POST, Some(Role::Field)),
+    ("/programme", Method::GET, Some(Role::Viewer)),
+    ("/programme.csv", Method::GET, Some(Role::Field)),
     ("/look.css", Method::GET, None),
 ];
 

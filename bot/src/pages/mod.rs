@@ -7,8 +7,10 @@ mod chart;
 mod household;
 mod login;
 mod need;
+mod programme;
 mod spark;
 mod today;
+mod visit;
 
 use crate::jobs::Clock;
 use crate::mind::Mind;
@@ -61,6 +63,9 @@ pub fn routes(pages: Arc<Pages>) -> Router {
         .route("/household/{id}/note", post(household::note))
         .route("/household/{id}/settings", post(household::settle))
         .route("/household/{id}/taken", post(household::taken))
+        .route("/household/{id}/visit", get(visit::show).post(visit::keep))
+        .route("/programme", get(programme::show))
+        .route("/programme.csv", get(programme::table))
         .route("/look.css", get(look))
         .route_layer(axum::middleware::from_fn(access::check))
         .layer(sessions)
@@ -107,6 +112,8 @@ pub enum Broken {
     Session(#[from] tower_sessions::session::Error),
     #[error("There is no household {0}.")]
     NoHousehold(i64),
+    #[error("the table could not be written: {0}")]
+    Table(String),
     /// What was typed into a form cannot be taken, and why.
     #[error("{0}")]
     Form(String),

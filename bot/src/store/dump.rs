@@ -25,7 +25,7 @@ use Kind::{Bytes, Int, Text};
 type Table = (&'static str, &'static [(&'static str, Kind)]);
 
 /// Every table that is kept, whole.
-const TABLES: [Table; 13] = [
+const TABLES: [Table; 14] = [
     (
         "household",
         &[
@@ -122,10 +122,30 @@ const TABLES: [Table; 13] = [
     ),
     ("audit", &[("id", Int), ("household_id", Int), ("at", Int), ("what", Text)]),
     ("care", &[("household_id", Int), ("need", Text), ("staff", Text), ("at", Int), ("done_at", Int)]),
+    (
+        "visit",
+        &[
+            ("id", Int),
+            ("household_id", Int),
+            ("at", Int),
+            ("day", Int),
+            ("kind", Text),
+            ("staff", Text),
+            ("found", Text),
+            ("note", Text),
+        ],
+    ),
 ];
 /// Tables that came with a number of their own, and the column that counts.
-const COUNTED: [(&str, &str); 6] =
-    [("household", "id"), ("staff", "id"), ("inbox", "id"), ("outbox", "seq"), ("alarm", "id"), ("audit", "id")];
+const COUNTED: [(&str, &str); 7] = [
+    ("household", "id"),
+    ("staff", "id"),
+    ("inbox", "id"),
+    ("outbox", "seq"),
+    ("alarm", "id"),
+    ("audit", "id"),
+    ("visit", "id"),
+];
 
 /// Written first.
 #[derive(Debug, Serialize, Deserialize, PartialEq)]

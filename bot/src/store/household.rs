@@ -205,7 +205,7 @@ fn kept_twin(row: &AnyRow) -> Result<Option<KeptTwin>, StoreError> {
     Ok(Some(KeptTwin { day: day(row, "day")?, bytes: row.try_get("bytes")? }))
 }
 
-fn fact(row: &AnyRow) -> Result<Fact, StoreError> {
+pub(super) fn fact(row: &AnyRow) -> Result<Fact, StoreError> {
     Ok(Fact {
         id: row.try_get("id")?,
         day: day(row, "day")?,

@@ -317,7 +317,7 @@ async fn keep_replies(
 
 /// Erases name, numbers and texts, and keeps no way back; bare amounts and days stay for the sums.
 async fn forget(tx: &mut Tx, household: HouseholdId, now: DateTime<Utc>) -> Result<(), StoreError> {
-    const ERASE: [&str; 9] = [
+    const ERASE: [&str; 10] = [
         "DELETE FROM stopped WHERE household_id = $1 OR number IN (SELECT number FROM phone WHERE household_id = $1)",
         "UPDATE inbox SET sender = '#' || id, text = '', recipient = NULL, lane = '' \
          WHERE household_id = $1 OR sender IN (SELECT number FROM phone WHERE household_id = $1)",
@@ -330,6 +330,7 @@ async fn forget(tx: &mut Tx, household: HouseholdId, now: DateTime<Utc>) -> Resu
         "DELETE FROM fact WHERE household_id = $1 AND (what LIKE '%\"fact\":\"place\"%' OR what LIKE '%\"fact\":\"sited\"%')",
         "DELETE FROM due WHERE household_id = $1",
         "DELETE FROM care WHERE household_id = $1",
+        "DELETE FROM visit WHERE household_id = $1",
     ];
     for sql in ERASE {
         sqlx::query(sql).bind(household).execute(&mut **tx).await?;

@@ -14,10 +14,12 @@ mod lease;
 mod migrations;
 mod outbox;
 mod overview;
+mod programme;
 mod rows;
 mod session;
 mod staff;
 mod story;
+mod visit;
 
 pub use accept::{Arrival, Intake};
 pub use care::Care;
@@ -28,9 +30,11 @@ pub use keep::{Cause, Kept};
 pub use lease::{Claim, Lane, Waiting, Wake};
 pub use outbox::{ByWire, Outcome, Receipt, ToSend};
 pub use overview::Seen;
+pub use programme::Counted;
 pub use session::Sessions;
 pub use staff::NewStaff;
 pub use story::Said;
+pub use visit::Visit;
 
 use sqlx::any::{AnyConnectOptions, AnyPoolOptions};
 use sqlx::{Any, AnyPool, ConnectOptions, Executor, Transaction};

@@ -9,7 +9,7 @@ mod what_if;
 
 use super::access::{Role, Worker};
 use super::chart::chart;
-use super::{Broken, Pages, page};
+use super::{Broken, Pages, page, visit};
 use crate::household::Situation;
 use crate::mind::Mind;
 use crate::record::local_day;
@@ -18,7 +18,7 @@ use crate::reply::word::Voice;
 use crate::staff::name_of;
 use crate::store::Said;
 use crate::twins::Believed;
-pub use acts::{note, take_alarm, taken};
+pub use acts::{known, note, take_alarm, taken};
 use askama::Template;
 use axum::Extension;
 use axum::extract::{Path, Query, State};
@@ -83,6 +83,7 @@ struct Story {
     walls: Vec<Choice>,
     workers: Vec<Choice>,
     told: Vec<(String, String)>,
+    visits: Vec<(String, String)>,
 }
 
 #[derive(Deserialize)]
@@ -113,7 +114,9 @@ pub async fn show(
     let voice = Voice::in_lang(&pages.mind.catalog, &worker.lang);
     let doing = voice.doing(&advice, believed.for_today(), &believed.so_far.site, &believed.mix()).fullest().to_owned();
     let trail = pages.store.trail(id, TRAIL).await?;
-    let told = Told { household, facts: &facts, said: &said, believed: &believed, visits: vec![] };
+    let visits = pages.store.visits(id, visit::SHOWN).await?;
+    let marks = visits.iter().map(|visit| (visit.day, visit::told(visit))).collect();
+    let told = Told { household, facts: &facts, said: &said, believed: &believed, visits: marks };
     let chart = chart(today, days, &panels(&told, &voice, today, days));
     let site = &believed.so_far.site;
     page(&Story {
@@ -137,6 +140,10 @@ pub async fn show(
         walls: settings::walls(site),
         workers: settings::workers(&pages.store.staff().await?, household),
         told: settings::told(&facts),
+        visits: visits
+            .iter()
+            .map(|visit| (format!("{}, {}", date(visit.day), visit.staff), visit::told(visit)))
+            .collect(),
     })
 }
 

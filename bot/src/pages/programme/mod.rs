@@ -1,0 +1,243 @@
+//! Programme: what all households did, month by month and place by place, and what it spared, with the method stated.
+//!
+//! Takes facts and texts of all households; gives a page and rows for a spreadsheet.
+
+mod sums;
+
+use super::access::Worker;
+use super::{Broken, Pages, page};
+use crate::staff::name_of;
+use crate::store::Seen;
+use askama::Template;
+use axum::Extension;
+use axum::extract::{Query, State};
+use axum::http::header;
+use axum::response::{IntoResponse, Response};
+use bellyful_core::yields::fuel::Fuel;
+use chrono::Months;
+use serde::Deserialize;
+use std::collections::BTreeMap;
+use std::sync::Arc;
+use sums::{GAS_C, LEAK, METHANE, Method, Month, Spared, Sums, day_of, month_of, of_household, spared};
+
+/// Months shown at first, and at most.
+const MONTHS: u32 = 6;
+const MONTHS_MOST: u32 = 36;
+/// Households looked at in one go, so that a big programme does not fill the memory.
+const IN_ONE_GO: usize = 200;
+/// Share of wood that does not grow again, where nobody says. Source: our choice, to be set by the programme.
+const NON_RENEWABLE: f64 = 0.3;
+
+#[derive(Deserialize)]
+pub struct Asked {
+    months: Option<u32>,
+    #[serde(default)]
+    fuel: String,
+    non_renewable: Option<f64>,
+}
+
+impl Asked {
+    fn months(&self) -> u32 {
+        self.months.unwrap_or(MONTHS).clamp(1, MONTHS_MOST)
+    }
+    fn method(&self) -> Method {
+        let fuel = Fuel::from_id(&self.fuel).unwrap_or(Fuel::Wood);
+        let grows = matches!(fuel, Fuel::Wood | Fuel::Charcoal);
+        let share = self.non_renewable.filter(|share| share.is_finite()).unwrap_or(NON_RENEWABLE).clamp(0.0, 1.0);
+        Method { fuel, non_renewable: if grows { share } else { 1.0 } }
+    }
+}
+
+struct Row {
+    name: String,
+    households: String,
+    working: String,
+    fed: String,
+    slurry: String,
+    hours: String,
+    gas: String,
+    fuel: String,
+    co2e: String,
+    texts: String,
+    segments: String,
+}
+
+struct FuelChoice {
+    id: &'static str,
+    chosen: bool,
+}
+
+#[derive(Template)]
+#[template(path = "programme.html")]
+struct Programme {
+    worker: String,
+    months: u32,
+    tables: Vec<(&'static str, Vec<Row>)>,
+    fuels: Vec<FuelChoice>,
+    fuel: &'static str,
+    non_renewable: f64,
+    grows: bool,
+    methane_percent: f64,
+    gas_c: f64,
+    leak_percent: f64,
+}
+
+/// One household's months.
+struct Lived {
+    id: i64,
+    name: String,
+    place: String,
+    months: BTreeMap<Month, Sums>,
+}
+
+async fn lived(pages: &Pages, months: u32) -> Result<Vec<Lived>, Broken> {
+    let now = (pages.clock)();
+    let first = month_of(now.date_naive()) - Months::new(months - 1);
+    let since = first.and_time(chrono::NaiveTime::MIN).and_utc();
+    let seen: Vec<Seen> = pages.store.overview().await?;
+    let mut lived = Vec::with_capacity(seen.len());
+    for some in seen.chunks(IN_ONE_GO) {
+        let (Some(from), Some(to)) = (some.first(), some.last()) else { continue };
+        let (from, to) = (from.household.id, to.household.id);
+        let facts = pages.store.facts_of_many(from, to, day_of(since)).await?;
+        let texts = pages.store.texts_of_many(from, to, since).await?;
+        for Seen { household, .. } in some {
+            let of = |id| facts.get(&id).map_or(&[][..], Vec::as_slice);
+            let said = texts.get(&household.id).map_or(&[][..], Vec::as_slice);
+            let (months, place) = of_household(of(household.id), said, day_of(since));
+            let place = place.unwrap_or_else(|| "place not told".into());
+            lived.push(Lived { id: household.id, name: name_of(household), place, months });
+        }
+    }
+    Ok(lived)
+}
+
+pub async fn show(
+    State(pages): State<Arc<Pages>>,
+    Extension(worker): Extension<Worker>,
+    Query(asked): Query<Asked>,
+) -> Result<Response, Broken> {
+    let method = asked.method();
+    let lived = lived(&pages, asked.months()).await?;
+    let mut months: BTreeMap<Month, Sums> = BTreeMap::new();
+    let mut places: BTreeMap<&str, Sums> = BTreeMap::new();
+    for household in &lived {
+        let mut all = Sums::default();
+        for (month, sums) in &household.months {
+            *months.entry(*month).or_default() += *sums;
+            all += *sums;
+        }
+        // Of a place, a household counts once, however many months it was heard in.
+        let once = Sums { heard: all.heard.min(1), working: all.working.min(1), ..all };
+        *places.entry(&household.place).or_default() += once;
+    }
+    let by_month = months.iter().rev().map(|(month, sums)| row(month.format("%B %Y").to_string(), sums, method));
+    let by_place = places.iter().map(|(place, sums)| row((*place).to_owned(), sums, method));
+    page(&Programme {
+        worker: worker.name,
+        months: asked.months(),
+        tables: vec![("By month", by_month.collect()), ("By place", by_place.collect())],
+        fuels: Fuel::ALL.iter().map(|fuel| FuelChoice { id: fuel.id(), chosen: *fuel == method.fuel }).collect(),
+        fuel: method.fuel.id(),
+        non_renewable: method.non_renewable,
+        grows: matches!(method.fuel, Fuel::Wood | Fuel::Charcoal),
+        methane_percent: METHANE * 100.0,
+        gas_c: GAS_C,
+        leak_percent: LEAK * 100.0,
+    })
+}
+
+fn row(name: String, sums: &Sums, method: Method) -> Row {
+    let spared = spared(sums.cooked_min, method);
+    let share = if sums.heard > 0 { 100.0 * f64::from(sums.working) / f64::from(sums.heard) } else { 0.0 };
+    Row {
+        name,
+        households: sums.heard.to_string(),
+        working: format!("{} ({share:.0}%)", sums.working),
+        fed: format!("{:.0}", sums.fed_kg),
+        slurry: format!("{:.0}", sums.fed_kg + sums.water_l),
+        hours: format!("{:.0}", sums.cooked_min / 60.0),
+        gas: format!("{:.1}", spared.biogas_m3),
+        fuel: format!("{:.0}", spared.fuel_kg),
+        co2e: format!("{:.0}", spared.co2e_kg),
+        texts: format!("{} / {}", sums.texts_in, sums.texts_out),
+        segments: sums.segments_out.to_string(),
+    }
+}
+
+/// A row a household and month. Errors: the store's.
+pub async fn table(State(pages): State<Arc<Pages>>, Query(asked): Query<Asked>) -> Result<Response, Broken> {
+    let method = asked.method();
+    let mut out = csv::Writer::from_writer(vec![]);
+    let wrong = |error: csv::Error| Broken::Table(error.to_string());
+    out.write_record(HEAD).map_err(wrong)?;
+    for household in lived(&pages, asked.months()).await? {
+        for (month, sums) in &household.months {
+            out.write_record(record(&household, month, sums, method)).map_err(wrong)?;
+        }
+    }
+    let body = out.into_inner().map_err(|error| Broken::Table(error.to_string()))?;
+    let headers = [
+        (header::CONTENT_TYPE, "text/csv; charset=utf-8"),
+        (header::CONTENT_DISPOSITION, "attachment; filename=\"programme.csv\""),
+        (header::CACHE_CONTROL, "no-store"),
+    ];
+    Ok((headers, body).into_response())
+}
+
+const HEAD: [&str; 16] = [
+    "month",
+    "household",
+    "name",
+    "place",
+    "days_told",
+    "fed_kg",
+    "water_l",
+    "cooked_min",
+    "biogas_m3",
+    "spared_fuel",
+    "non_renewable_share",
+    "spared_fuel_kg",
+    "spared_co2e_kg",
+    "texts_in",
+    "texts_out",
+    "segments_out",
+];
+
+fn record(household: &Lived, month: &Month, sums: &Sums, method: Method) -> [String; 16] {
+    let Spared { biogas_m3, fuel_kg, co2e_kg } = spared(sums.cooked_min, method);
+    [
+        month.format("%Y-%m").to_string(),
+        household.id.to_string(),
+        plain(&household.name),
+        plain(&household.place),
+        sums.days_told.to_string(),
+        format!("{:.1}", sums.fed_kg),
+        format!("{:.1}", sums.water_l),
+        format!("{:.0}", sums.cooked_min),
+        format!("{biogas_m3:.3}"),
+        method.fuel.id().to_owned(),
+        format!("{}", method.non_renewable),
+        format!("{fuel_kg:.2}"),
+        format!("{co2e_kg:.2}"),
+        sums.texts_in.to_string(),
+        sums.texts_out.to_string(),
+        sums.segments_out.to_string(),
+    ]
+}
+
+/// Words that a spreadsheet will not take for a formula.
+fn plain(words: &str) -> String {
+    if words.starts_with(['=', '+', '-', '@', '\t', '\r']) { format!("'{words}") } else { words.to_owned() }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_name_is_never_a_formula() {
+        assert_eq!(plain("=HYPERLINK(1)"), "'=HYPERLINK(1)");
+        assert_eq!(plain("Otelo"), "Otelo");
+    }
+}

@@ -1,0 +1,65 @@
+//! Visits of staff: what was looked at, and what was found.
+
+use super::rows::{from_json, json, ms, time};
+use super::{Store, StoreError};
+use bellyful_core::units::Day;
+use chrono::{DateTime, Utc};
+use sqlx::Row;
+use std::collections::BTreeMap;
+
+/// One visit.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Visit {
+    pub at: DateTime<Utc>,
+    pub day: Day,
+    pub kind: String,
+    pub staff: String,
+    /// Whether each check that was looked at was good.
+    pub found: BTreeMap<String, bool>,
+    pub note: String,
+}
+
+impl Store {
+    /// Keeps a visit, and a line of it in the household's trail.
+    pub async fn keep_visit(&self, household: i64, visit: &Visit, line: &str) -> Result<(), StoreError> {
+        let mut tx = self.begin("visit").await?;
+        sqlx::query(
+            "INSERT INTO visit (household_id, at, day, kind, staff, found, note) VALUES ($1, $2, $3, $4, $5, $6, $7)",
+        )
+        .bind(household)
+        .bind(ms(visit.at))
+        .bind(i64::from(visit.day.0))
+        .bind(&visit.kind)
+        .bind(&visit.staff)
+        .bind(json(&visit.found))
+        .bind(&visit.note)
+        .execute(&mut *tx)
+        .await?;
+        self.write_down(&mut tx, household, line, visit.at).await?;
+        self.commit("visit", tx).await
+    }
+
+    /// A household's visits, latest first.
+    pub async fn visits(&self, household: i64, most: u32) -> Result<Vec<Visit>, StoreError> {
+        let rows = sqlx::query(
+            "SELECT at, day, kind, staff, found, note FROM visit WHERE household_id = $1 ORDER BY day DESC, id DESC \
+             LIMIT $2",
+        )
+        .bind(household)
+        .bind(i64::from(most))
+        .fetch_all(&self.read)
+        .await?;
+        rows.iter()
+            .map(|row| {
+                Ok(Visit {
+                    at: time(row.try_get("at")?)?,
+                    day: super::rows::day(row, "day")?,
+                    kind: row.try_get("kind")?,
+                    staff: row.try_get("staff")?,
+                    found: from_json("found", row.try_get("found")?)?,
+                    note: row.try_get("note")?,
+                })
+            })
+            .collect()
+    }
+}
