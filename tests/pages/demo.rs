@@ -83,6 +83,7 @@ async fn a_phone_on_a_page_answers_and_staff_see_every_story() {
     let screen = demo.page("/try?phone=%2B99900000101", "").await;
     assert!(screen.contains("Noted: 2 kg scraps, 4 L water") && screen.contains("1 segment,"), "{screen}");
     demo.post("/try/day", &[("phone", "+99900000101")]).await;
+    demo.post("/try/text", &[("phone", "+99900000102"), ("text", "strong gas smell in kitchen")]).await;
     let (user, password) = &demo.staff;
     let entered = demo.post("/login", &[("name", user), ("password", password)]).await;
     let cookie = entered.headers()["set-cookie"].to_str().expect("text").split(';').next().expect("one").to_owned();
@@ -90,6 +91,8 @@ async fn a_phone_on_a_page_answers_and_staff_see_every_story() {
     for name in ["Otelo", "Mirembo", "Askari", "Tandeka", "Lumo", "Pirot", "Salvera", "Nyoka"] {
         assert!(today.contains(name), "{name} is on the page of today");
     }
+    let alarmed = demo.page("/household/2", &cookie).await;
+    assert!(alarmed.contains("Everyone out now!"), "what was answered on receipt is part of the story");
     for id in 1..=8 {
         let story = demo.page(&format!("/household/{id}"), &cookie).await;
         assert!(story.contains("<svg") && story.contains("Fed, kg a day") && story.contains("Conversation"));

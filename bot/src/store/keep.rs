@@ -301,6 +301,13 @@ async fn keep_replies(
         if claim.alarmed {
             let first = answer_id(&claim.inbound.gateway, &claim.inbound.from, &claim.inbound.id, 0);
             replies.retain(|reply| reply.id != first && !(reply.kind == Kind::Alarm && reply.to == claim.inbound.from));
+            // Whose it was is known only now, and is part of their story.
+            sqlx::query("UPDATE outbox SET household_id = $1, inbox_id = $2 WHERE id = $3 AND household_id = 0")
+                .bind(household)
+                .bind(claim.row)
+                .bind(first)
+                .execute(&mut **tx)
+                .await?;
         }
         if claim.quiet.is_some() {
             replies.retain(|reply| matches!(reply.kind, Kind::Alarm | Kind::Staff) || reply.to != claim.inbound.from);

@@ -72,14 +72,15 @@ struct FuelChoice {
 struct Programme {
     worker: String,
     months: u32,
-    tables: Vec<(&'static str, Vec<Row>)>,
+    /// Heading, name of the first column, rows.
+    tables: Vec<(&'static str, &'static str, Vec<Row>)>,
     fuels: Vec<FuelChoice>,
     fuel: &'static str,
     non_renewable: f64,
     grows: bool,
-    methane_percent: f64,
+    methane_percent: String,
     gas_c: f64,
-    leak_percent: f64,
+    leak_percent: String,
 }
 
 /// One household's months.
@@ -136,14 +137,14 @@ pub async fn show(
     page(&Programme {
         worker: worker.name,
         months: asked.months(),
-        tables: vec![("By month", by_month.collect()), ("By place", by_place.collect())],
+        tables: vec![("By month", "Month", by_month.collect()), ("By place", "Place", by_place.collect())],
         fuels: Fuel::ALL.iter().map(|fuel| FuelChoice { id: fuel.id(), chosen: *fuel == method.fuel }).collect(),
         fuel: method.fuel.id(),
         non_renewable: method.non_renewable,
         grows: matches!(method.fuel, Fuel::Wood | Fuel::Charcoal),
-        methane_percent: METHANE * 100.0,
+        methane_percent: format!("{:.0}", METHANE * 100.0),
         gas_c: GAS_C,
-        leak_percent: LEAK * 100.0,
+        leak_percent: format!("{:.0}", LEAK * 100.0),
     })
 }
 
