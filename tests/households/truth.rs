@@ -1,0 +1,208 @@
+//! A digester as it truly is: the bot never sees it. Its settings are drawn apart from the twin's own guesses: slower
+//! users of acetate and propionate, food that is not what the table says, a tank warmer or colder than its place.
+
+use bellyful::places;
+use bellyful_core::adm1::component::*;
+use bellyful_core::adm1::*;
+use bellyful_core::climate;
+use bellyful_core::feeds::{Feed, influent, make_up};
+use bellyful_core::site::Normals;
+use bellyful_core::units::{Day, WetKg};
+use rand::Rng;
+use rand::rngs::StdRng;
+
+pub const TOWNS: [&str; 6] = ["Kisumu", "Mombasa", "Nairobi", "Addis Ababa", "Lucknow", "Kathmandu"];
+const LIQUID_M3: f64 = 0.8;
+/// A litre of biogas an hour of the stove.
+const BURNER_L_PER_H: f64 = 320.0;
+
+/// One household's digester, with what is in it.
+pub struct Truth {
+    pub town: &'static str,
+    pub member: Member,
+    pub tank: Tank,
+    pub seed_kg: f64,
+    pub age_d: i32,
+    normals: Normals,
+    slurry_c: f64,
+    warmer_k: f64,
+    /// Solids of the food over the table's.
+    strength: f64,
+    /// Share of each food in the mix, and VS of it.
+    pub mix: Vec<(Feed, f64)>,
+    /// Kitchen and yard give so much a day. Units: kg VS/m3/d.
+    pub there_is: f64,
+    /// Told over true amounts.
+    pub measure: f64,
+    leak: f64,
+    pub held_l: f64,
+    room: Room,
+    sour_days: u32,
+    pub soured: bool,
+    pub methane_nm3: f64,
+}
+
+/// What a family may notice at the end of a day.
+pub struct Noticed {
+    pub cooked_min: f64,
+    pub gas_low: bool,
+    pub sour_smell: bool,
+    pub yellow: bool,
+}
+
+impl Truth {
+    pub fn draw(rng: &mut StdRng) -> Truth {
+        let town = TOWNS[rng.random_range(0..TOWNS.len())];
+        let normals = places::find(town, None).expect("a known town").place.normals.clone();
+        let kinetics = Kinetics {
+            k_hyd_ch: 0.22,
+            k_hyd_pr: 0.18,
+            k_hyd_li: 0.12,
+            k_i_fa: Some(parameters::K_I_FA_KG_COD_PER_M3),
+            temperature: KineticsTemperature::Cardinal { adapted_c: rng.random_range(0.0..6.0) },
+            ..Kinetics::BSM2
+        }
+        .varied(&Variation {
+            hydrolysis: rng.random_range(0.6..1.5),
+            k_m: PerGroup {
+                ac: rng.random_range(0.45..1.0),
+                pro: rng.random_range(0.45..1.0),
+                c4: rng.random_range(0.6..1.0),
+                ..PerGroup::all(1.0)
+            },
+            inhibition_ph: rng.random_range(-0.3..0.1),
+            ..Variation::default()
+        });
+        let vessel = Vessel { solids_leaving: rng.random_range(0.3..0.95), ..Vessel::household(LIQUID_M3, 0.2) };
+        let member = Member { kinetics, vessel };
+        let (seed_kg, age_d) = (rng.random_range(40.0..200.0), rng.random_range(14..90));
+        let living = rng.random_range(4.0..14.0);
+        let mut seed = influent::of(Feed::CattleManure, WetKg::of(seed_kg));
+        seed.x_living *= living;
+        seed += influent::of_water(bellyful_core::units::Litres::of(800.0 - seed_kg));
+        let slurry_c = normals.air_c.iter().sum::<f64>() / 12.0 + 2.0;
+        let tank = Tank::filled_with(&member, &seed.composition(), slurry_c).expect("a slurry");
+        let foods = [Feed::FoodWaste, Feed::CookedRice, Feed::VegetableWaste, Feed::MaizeMeal, Feed::FruitWaste];
+        let shares: Vec<f64> = foods.iter().map(|_| rng.random_range(0.0..1.0_f64).powi(2)).collect();
+        let all: f64 = shares.iter().sum();
+        let mut truth = Truth {
+            town,
+            member,
+            tank,
+            seed_kg,
+            age_d,
+            slurry_c,
+            warmer_k: rng.random_range(-2.0..4.0),
+            strength: rng.random_range(0.7..1.2),
+            mix: foods.into_iter().zip(shares.iter().map(|share| share / all)).collect(),
+            there_is: rng.random_range(1.2..3.5),
+            measure: rng.random_range(0.85..1.2),
+            leak: rng.random_range(0.0..0.15),
+            held_l: 0.0,
+            room: Room::new(Accuracy::of(1e-3), Accuracy::of(1e-3)),
+            normals,
+            sour_days: 0,
+            soured: false,
+            methane_nm3: 0.0,
+        };
+        // Dung digests slowly; what is fed later digests as food does.
+        let food = truth.member.kinetics;
+        truth.member.kinetics = food.varied(&Variation { hydrolysis: 0.35, ..Variation::default() });
+        for day in 0..age_d {
+            truth.pass(Day(20_500 + day - age_d), 0.0, 0.0);
+        }
+        truth.member.kinetics = food;
+        if truth.tank.ph() < 6.5 {
+            // A tank that never started is another story: nobody can feed it.
+            return Truth::draw(rng);
+        }
+        (truth.methane_nm3, truth.held_l) = (0.0, 200.0);
+        (truth.soured, truth.sour_days) = (false, 0);
+        truth
+    }
+
+    /// VS of the mix, by the table, as a share of wet mass.
+    pub fn vs_share(&self) -> f64 {
+        self.mix.iter().map(|(feed, share)| share * make_up(*feed).vs()).sum()
+    }
+
+    /// Wet kg a day that a load means for this mix.
+    pub fn kg_at(&self, olr: f64) -> f64 {
+        olr * LIQUID_M3 / self.vs_share()
+    }
+
+    fn put_in(&self, tank: &mut Tank, kg: f64, water_l: f64) {
+        let mut what: influent::Influent =
+            self.mix.iter().map(|(feed, share)| influent::of(*feed, WetKg::of(kg * share))).sum();
+        let volume = what.volume;
+        what = what.scaled(self.strength);
+        what.volume = volume;
+        // Well water is harder than the table's middling one.
+        let hard = influent::of_water(bellyful_core::units::Litres::of(water_l));
+        what += influent::Influent { s_ic: 2.0 * hard.s_ic, s_cat: 2.0 * hard.s_cat, ..hard };
+        let m3 = what.volume.get() / 1000.0;
+        if m3 > 0.0 {
+            tank.feed(&self.member, m3, &what.composition()).expect("a meal");
+        }
+    }
+
+    fn warm(&self, from_c: f64, day: Day) -> f64 {
+        from_c + 0.25 * (climate::on(&self.normals, day).air_c + 3.0 + self.warmer_k - from_c)
+    }
+
+    /// A day: fed so much, a day passes. Gives what the family notices.
+    pub fn pass(&mut self, day: Day, kg: f64, water_l: f64) -> Noticed {
+        self.slurry_c = self.warm(self.slurry_c, day);
+        let mut tank = self.tank.clone();
+        self.put_in(&mut tank, kg, water_l);
+        let gas = advance_one(&self.member, &mut tank, self.slurry_c, 1.0, None, &mut self.room);
+        let gas = gas.map_or(GasOut::default(), |(gas, _)| gas);
+        self.tank = tank;
+        self.methane_nm3 += gas.ch4_nm3;
+        let litres = bellyful_core::gas::wet_litres(gas.ch4_nm3 + gas.co2_nm3, self.slurry_c, 95.0).get();
+        let there = self.held_l * (1.0 - self.leak) + litres * (1.0 - 0.5 * self.leak);
+        let burned = there.min(500.0).min(BURNER_L_PER_H * 1.5);
+        self.held_l = (there - burned).min(600.0);
+        let ph = self.tank.ph();
+        self.sour_days = if ph < 6.2 { self.sour_days + 1 } else { 0 };
+        self.soured |= self.sour_days >= 3 || self.tank.acids_over_alkalinity(&self.member, self.slurry_c) > 1.5;
+        Noticed {
+            cooked_min: burned / BURNER_L_PER_H * 60.0,
+            gas_low: there < 80.0,
+            sour_smell: ph < 6.4,
+            yellow: gas.ch4_nm3 < 0.45 * (gas.ch4_nm3 + gas.co2_nm3),
+        }
+    }
+
+    /// Which of these loads, fed for 14 days, would keep it well; one truth, all loads side by side.
+    pub fn keeps_well(&mut self, day: Day, loads: &[f64; LANES]) -> [bool; LANES] {
+        let mut tanks: Vec<Tank> = vec![self.tank.clone(); LANES];
+        let members = [self.member; LANES];
+        let (mut celsius, mut well) = (self.slurry_c, [true; LANES]);
+        for ahead in 0..14 {
+            celsius = self.warm(celsius, day.plus(ahead));
+            for (tank, olr) in tanks.iter_mut().zip(loads) {
+                let kg = self.kg_at(*olr);
+                self.put_in(tank, kg, 2.0 * kg);
+            }
+            let mut gas = [GasOut::default(); LANES];
+            if advance(&members, &mut tanks, &[celsius; LANES], 1.0, &mut gas, &mut self.room).is_err() {
+                return [false; LANES];
+            }
+            for (well, tank) in well.iter_mut().zip(&tanks) {
+                *well &= tank.ph() > 6.4 && tank.acids_over_alkalinity(&self.member, celsius) < 0.9;
+            }
+        }
+        well
+    }
+
+    pub fn state(&self) -> String {
+        format!(
+            "pH {:.2}, acids/alk {:.2}, S_ac {:.2}, {:.1} degC",
+            self.tank.ph(),
+            self.tank.acids_over_alkalinity(&self.member, self.slurry_c),
+            self.tank.liquid()[S_AC],
+            self.slurry_c
+        )
+    }
+}
