@@ -37,7 +37,10 @@ pub fn settle(mind: &Mind, household: &Household, reading: &Reading, inbound: &I
     if let Some(reading) = repeated(mind, household, reading, inbound) {
         return Settled::alone(reading);
     }
-    let waiting = || talk.pending.iter().chain(&talk.open);
+    // "Going to my mother for 10 days" is no answer to a question of last week.
+    let few_words = inbound.text.split_whitespace().count() <= ANSWER_WORDS;
+    let fresh = move |pending: &&Pending| few_words || inbound.sent_at - pending.asked_at < FRESH;
+    let waiting = || talk.pending.iter().filter(fresh).chain(talk.open.iter().filter(move |_| few_words));
     if !reading.facts.is_empty() && reading.unsure.is_empty() {
         if nothing_but_litres(reading, inbound) {
             return waiting()
@@ -140,6 +143,10 @@ fn repeated(mind: &Mind, household: &Household, reading: &Reading, inbound: &Inb
     meant.facts.extend(again.map(|fact| Told { day: Some(0), what: fact.what.clone() }));
     Some(meant)
 }
+
+/// An answer that comes late, or after other questions, is short. Source: our choice.
+const ANSWER_WORDS: usize = 4;
+const FRESH: Duration = Duration::days(1);
 
 /// An answer to a question comes soon; what is told later may well be the day's meal.
 const SOON: Duration = Duration::hours(6);
