@@ -59,6 +59,8 @@ pub struct Talk {
     pub last_advice: Option<LastAdvice>,
     /// Told in full last time, for "more".
     pub more: Vec<String>,
+    /// Another language than ours that their last text was in: the second such text in a row makes it theirs.
+    pub other_lang: Option<String>,
     /// They write Hindi in Latin letters, and the like.
     pub latin_script: bool,
     pub muted: bool,

@@ -51,6 +51,7 @@ fn decide_for(
     settled: &Settled,
     inbound: &Inbound,
 ) -> Decision {
+    let household = heard_in(mind, household, &settled.reading);
     if settled.reading.danger() {
         return talk::alarm(mind, situation, household, &settled.reading, inbound);
     }
@@ -60,6 +61,20 @@ fn decide_for(
     let recorded = record(household, &situation.facts, &settled.reading, inbound.sent_at);
     let believed = Believed::with(situation, &recorded, local_day(inbound.received_at, &recorded.household.time_zone));
     reply(mind, situation, recorded, settled, believed, inbound)
+}
+
+/// A family that writes in another language twice in a row is answered in it.
+fn heard_in(mind: &Mind, mut household: Household, reading: &Reading) -> Household {
+    let says_something = !reading.facts.is_empty() || !reading.asks.is_empty();
+    if reading.lang == household.lang {
+        household.talk.other_lang = None;
+    } else if says_something && mind.catalog.speaks(&reading.lang) {
+        match household.talk.other_lang.take() {
+            Some(other) if other == reading.lang => household.lang = other,
+            _ => household.talk.other_lang = Some(reading.lang.clone()),
+        }
+    }
+    household
 }
 
 /// Loads, decides and keeps, for one text. Errors: the store's; a household that moved on meanwhile is decided again.

@@ -99,3 +99,45 @@ impl Catalog {
         errors.is_empty().then(|| said.into_owned())
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::lang::folders;
+    use crate::reply::segments::{Encoding, size};
+    use std::collections::BTreeSet;
+
+    fn ids(replies: &str) -> BTreeSet<&str> {
+        let starts = |line: &&str| line.starts_with(|c: char| c.is_ascii_lowercase());
+        replies.lines().filter(starts).filter_map(|line| Some(line.split_once(" =")?.0)).collect()
+    }
+
+    /// A language without replies is answered in English; one with some must have all.
+    #[test]
+    fn every_language_has_every_message() {
+        let folders = folders(None).expect("the built-in languages");
+        let english = folders.iter().find(|folder| folder.code == FALLBACK).expect("English");
+        for folder in folders.iter().filter(|folder| !folder.replies.is_empty()) {
+            let (want, have) = (ids(&english.replies), ids(&folder.replies));
+            let missing: Vec<_> = want.difference(&have).collect();
+            let strange: Vec<_> = have.difference(&want).collect();
+            assert!(missing.is_empty() && strange.is_empty(), "{}: no {missing:?}, too much {strange:?}", folder.code);
+        }
+    }
+
+    /// Whatever stands alone in a text fits one segment; the first hello and help have their own room.
+    #[test]
+    fn every_message_is_texted_in_one_segment_of_the_cheap_alphabet() {
+        let folders = folders(None).expect("the built-in languages");
+        let catalog = Catalog::new(&folders).expect("sound sentences");
+        for folder in folders.iter().filter(|folder| !folder.replies.is_empty()) {
+            for id in ids(&folder.replies) {
+                let text = catalog.say(&folder.code, id, &[("number", "112".into()), ("minutes", 120.0.into())]);
+                let size = size(&text);
+                assert_eq!(size.encoding, Encoding::Gsm7, "{} {id}: {text}", folder.code);
+                let most = if matches!(id, "hello" | "help" | "staff-history") { 2 } else { 1 };
+                assert!(size.segments <= most, "{} {id}: {} segments: {text}", folder.code, size.segments);
+            }
+        }
+    }
+}

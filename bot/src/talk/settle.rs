@@ -101,6 +101,13 @@ fn answer_to(
         Some(Answer::Yes) => Some(settled(vec![], Some(true))),
         Some(Answer::No) => Some(settled(vec![], Some(false))),
         Some(Answer::Unknown) => Some(settled(vec![], None)),
+        // Late, only a town that is known is taken for one.
+        Some(Answer::Place(name))
+            if inbound.sent_at - pending.asked_at >= FRESH
+                && places::find(&name, household.country.as_deref()).is_none() =>
+        {
+            None
+        }
         Some(answer) => told(pending, answer).map(|told| settled(vec![told], None)),
         None => {
             let reading = mended(mind, household, pending, inbound)?;
