@@ -102,10 +102,7 @@ fn answer_to(
         Some(Answer::No) => Some(settled(vec![], Some(false))),
         Some(Answer::Unknown) => Some(settled(vec![], None)),
         // Late, only a town that is known is taken for one.
-        Some(Answer::Place(name))
-            if inbound.sent_at - pending.asked_at >= FRESH
-                && places::find(&name, household.country.as_deref()).is_none() =>
-        {
+        Some(Answer::Place(name)) if inbound.sent_at - pending.asked_at >= FRESH && !is_a_town(&name, household) => {
             None
         }
         Some(answer) => told(pending, answer).map(|told| settled(vec![told], None)),
@@ -114,6 +111,13 @@ fn answer_to(
             Some(Settled { reading, answered: Some(pending.topic), agreed: None })
         }
     }
+}
+
+/// A short name that the gazetteer has.
+fn is_a_town(name: &str, household: &Household) -> bool {
+    let words = name.split_whitespace().count();
+    let found = places::find(name, household.country.as_deref());
+    found.is_some_and(|found| words <= 2 || found.place.name.split_whitespace().count() == words)
 }
 
 /// A text that is nothing but the name of a town tells where they live, asked or not.
@@ -127,7 +131,9 @@ fn place_named(mind: &Mind, household: &Household, reading: &Reading, inbound: &
     else {
         return None;
     };
-    places::find(&name, household.country.as_deref())?;
+    if !is_a_town(&name, household) {
+        return None;
+    }
     let facts = vec![Told { day: None, what: What::Place { name } }];
     let reading = Reading { facts, unsure: vec![], ..reading.clone() };
     Some(Settled { reading, answered: Some(Topic::Place), agreed: None })
