@@ -77,6 +77,8 @@ pub struct Talk {
     /// Texts answered on `count_day`, for the daily cap.
     pub count_day: Day,
     pub count: u32,
+    /// Staff lifted the daily cap until then.
+    pub uncapped_until: Option<DateTime<Utc>>,
 }
 
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

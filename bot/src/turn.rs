@@ -8,12 +8,13 @@
 //! `answer` loads, decides and saves; `decide` is pure: the same situation, text and time give the same decision.
 
 use crate::clock;
-use crate::household::{Decision, Household, Phone, Sender, Situation};
+use crate::household::{Decision, Household, Phone, Sender, Situation, Staff};
 use crate::message::Inbound;
 use crate::mind::Mind;
+use crate::pages::need::CARE_HOURS;
 use crate::record::{local_date, local_day, record};
 use crate::reply::reply;
-use crate::staff;
+use crate::staff::{self, Order};
 use crate::store::{Cause, Claim, Kept, Store, StoreError, Wake, Wanted};
 use crate::talk::{self, Settled};
 use crate::text::read;
@@ -21,7 +22,7 @@ use crate::text::reading::{Control, Reading};
 use crate::twins::Believed;
 use bellyful_core::fact::What;
 use bellyful_core::units::Day;
-use chrono::{DateTime, Utc};
+use chrono::{DateTime, Duration, Utc};
 
 /// What the text says, in the language known of its writer.
 fn read_for(mind: &Mind, inbound: &Inbound, lang: Option<&str>, time_zone: &str) -> Reading {
@@ -84,12 +85,22 @@ pub async fn answer(store: &Store, mind: &Mind, claim: &Claim, now: DateTime<Utc
     loop {
         let sender = store.sender(&inbound.from).await?;
         let (situation, settled) = look(store, mind, sender, inbound).await?;
-        let decision = decide(mind, &situation, &settled, inbound);
+        let decision = match &situation.sender {
+            Sender::Staff(worker) if asks_who_needs(mind, worker, inbound) => {
+                let cares = store.cares(now - Duration::hours(CARE_HOURS)).await?;
+                staff::needs(mind, worker, store.overview().await?, &cares, inbound)
+            }
+            _ => decide(mind, &situation, &settled, inbound),
+        };
         match store.keep(Cause::Text(claim), &situation, decision, now).await {
             Err(StoreError::Stale(_)) if tries < STALE_TRIES => tries += 1,
             kept => return kept,
         }
     }
+}
+
+fn asks_who_needs(mind: &Mind, worker: &Staff, inbound: &Inbound) -> bool {
+    staff::order(&mind.lexicons, &worker.lang, &inbound.text) == Some(Order::Needs)
 }
 
 /// A household is worked by one at a time; only staff acting for it can come between.
@@ -104,7 +115,10 @@ async fn look(
 ) -> Result<(Situation, Settled), StoreError> {
     if let Sender::Staff(worker) = &sender {
         let reading = read_for(mind, inbound, Some(&worker.lang), "UTC");
-        let household = staff::taken(&inbound.text).or_else(|| staff::household_meant(&reading));
+        let household = match staff::order(&mind.lexicons, &worker.lang, &inbound.text) {
+            Some(order) => order.household().map(str::to_owned),
+            None => staff::household_meant(&reading),
+        };
         let situation = match household {
             Some(household) => {
                 let since = Some(local_day(inbound.sent_at, "UTC").plus(-STAFF_BACK_DAYS));

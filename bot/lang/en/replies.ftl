@@ -256,9 +256,36 @@ staff-alarm-again = STILL OPEN: danger at { $name } ({ $number }): { $signs }. A
 staff-ok = Thank you. { $name } is yours. Write: note { $id } and what you found.
 staff-person = { $name } ({ $number }) asks you to call.
 staff-unknown = I know no household "{ $said }". Text its number or name.
-staff-help = Text: history 12, for 12: fed 5 kg, ok 12. More on the staff pages.
+staff-help = Text: who needs me, history 12, for 12: fed 5 kg, note 12 new valve, tell 12 I come Tuesday, take 12, hand back 12, lift 12, ok 12.
 staff-history = { $name }: 7 d fed { $kg } kg on { $days } d, OLR { $olr } kg VS/m3/d, water { $water } L, cooked { $minutes } min. Advice: { $verdict }, { $ration } kg/d, risk { $risk }%. Last text { $ago } d ago.
 staff-noted = For { $name }: { $reply }
+staff-needs = { $count } need you. { $list }
+staff-needs-item = { $name }: { $need ->
+    [danger] DANGER
+    [souring] souring
+    [silent] silent
+    [rest] resting
+   *[leak] leak?
+}.
+staff-needs-none = Nobody needs you now.
+staff-needs-rest = And { $count } more: MORE.
+staff-note = Written down for { $name }.
+staff-take = { $name } is yours now. HAND BACK { $id } gives it back.
+staff-hand-back = { $name } is no longer yours.
+staff-not-yours = { $name } is not yours.
+staff-tell = Sent to { $name }.
+staff-tell-none = { $name } has no phone that takes texts.
+staff-word = From { $worker }: { $text }
+staff-what = What shall I write? Like: note 12 valve replaced, or: tell 12 I come Tuesday.
+staff-lift = { $name } may text without limit for a day.
+staff-viewer = You may look but not act. Ask your manager.
+staff-pin-ask = For this I need your PIN, once a day. Text: pin and your number.
+staff-pin-form = A PIN has 4 to 8 digits, like: pin 4711.
+staff-pin-set = This is your PIN from now on. I will ask for it once a day.
+staff-pin-ok = Thank you, that holds for today.
+staff-pin-wrong = That PIN is wrong. Tries left: { $left }.
+staff-pin-locked = Too many wrong PINs: locked for an hour. Your manager is told.
+staff-pin-told = { $worker } ({ $number }) is locked for an hour after wrong PINs. Is the phone in the right hands?
 
 ### Amounts
 decimal-mark = .

@@ -251,9 +251,36 @@ staff-alarm-again = BADO: hatari kwa { $name } ({ $number }): { $signs }. Jibu O
 staff-ok = Asante. { $name } ni wako. Andika: note { $id } na ulichokuta.
 staff-person = { $name } ({ $number }) anaomba umpigie.
 staff-unknown = Sijui nyumba "{ $said }". Andika namba au jina lake.
-staff-help = Andika: history 12, for 12: fed 5 kg, ok 12. Zaidi kwenye kurasa za wahudumu.
+staff-help = Andika: orodha yangu, history 12, for 12: fed 5 kg, andika 12 valvu mpya, waambie 12 nakuja, chukua 12, rudisha 12, ondoa kikomo 12, ok 12.
 staff-history = { $name }: siku 7 kilo { $kg } kwa siku { $days }, OLR { $olr } kg VS/m3/d, maji lita { $water }, kupika dk { $minutes }. Ushauri: { $verdict }, kg { $ration }/d, hatari { $risk }%. Ujumbe wa mwisho siku { $ago }.
 staff-noted = Kwa { $name }: { $reply }
+staff-needs = { $count } wanakuhitaji. { $list }
+staff-needs-item = { $name }: { $need ->
+    [danger] HATARI
+    [souring] inachacha
+    [silent] kimya
+    [rest] inapumzika
+   *[leak] inavuja?
+}.
+staff-needs-none = Hakuna anayekuhitaji sasa.
+staff-needs-rest = Na wengine { $count }: ZAIDI.
+staff-note = Imeandikwa kwa { $name }.
+staff-take = { $name } ni wako sasa. RUDISHA { $id } kuirudisha.
+staff-hand-back = { $name } si wako tena.
+staff-not-yours = { $name } si wako.
+staff-tell = Imetumwa kwa { $name }.
+staff-tell-none = { $name } hana simu inayopokea ujumbe.
+staff-word = Kutoka kwa { $worker }: { $text }
+staff-what = Niandike nini? Mfano: andika 12 valvu mpya, au: waambie 12 nakuja Jumanne.
+staff-lift = { $name } anaweza kuandika bila kikomo kwa siku moja.
+staff-viewer = Unaweza kuona tu, si kutenda. Muulize meneja wako.
+staff-pin-ask = Nahitaji PIN yako mara moja kwa siku. Andika: pin na namba yako.
+staff-pin-form = PIN ina tarakimu 4 hadi 8, mfano: pin 4711.
+staff-pin-set = Hii ni PIN yako kuanzia sasa. Nitaiuliza mara moja kwa siku.
+staff-pin-ok = Asante, inatosha kwa leo.
+staff-pin-wrong = PIN si sahihi. Umebaki na majaribio { $left }.
+staff-pin-locked = PIN mbaya nyingi mno: imefungwa kwa saa moja. Meneja wako ameambiwa.
+staff-pin-told = { $worker } ({ $number }) amefungwa kwa saa moja baada ya PIN mbaya. Je, simu iko mikononi mwake?
 
 ### Amounts
 decimal-mark = .

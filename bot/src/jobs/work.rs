@@ -181,6 +181,13 @@ impl Worker {
             let limits = Limits { texts_per_day: more, texts_per_minute: minute, ..limits };
             return Ok(guard::silent(inbound, &past, &said, limits));
         }
+        if silent == Some(Silent::Capped)
+            && let Sender::Family { household, .. } = self.store.sender(&inbound.from).await?
+        {
+            let household = self.store.situation_of(household).await?.household;
+            let until = household.and_then(|household| household.talk.uncapped_until);
+            return Ok(silent.filter(|_| until.is_none_or(|until| until <= inbound.received_at)));
+        }
         Ok(silent)
     }
 

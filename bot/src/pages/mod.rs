@@ -6,10 +6,10 @@ pub mod access;
 mod chart;
 mod household;
 mod login;
-mod need;
+pub(crate) mod need;
 mod programme;
 mod spark;
-mod today;
+pub(crate) mod today;
 mod visit;
 
 use crate::jobs::Clock;

@@ -74,11 +74,11 @@ pub struct Asked {
 }
 
 /// A household in the order of need.
-struct Placed {
-    need: Need,
-    hands: Hands,
+pub(crate) struct Placed {
+    pub(crate) need: Need,
+    pub(crate) hands: Hands,
     risk: f64,
-    seen: Seen,
+    pub(crate) seen: Seen,
 }
 
 pub async fn show(
@@ -133,7 +133,7 @@ pub async fn show(
 }
 
 /// What nobody has in hand comes first, then what somebody has, then what is done; within each, by need, then risk.
-fn in_order(seen: Vec<Seen>, cares: &BTreeMap<i64, Care>, now: DateTime<Utc>) -> Vec<Placed> {
+pub(crate) fn in_order(seen: Vec<Seen>, cares: &BTreeMap<i64, Care>, now: DateTime<Utc>) -> Vec<Placed> {
     let mut placed: Vec<Placed> = seen
         .into_iter()
         .map(|seen| {

@@ -2,6 +2,10 @@
 //!
 //! Takes the situation of the household named; gives one answer of two segments at most.
 
+mod act;
+mod needs;
+mod order;
+
 use crate::household::{Decision, Household, Situation, Staff};
 use crate::message::{Inbound, Kind, Outbound, answer_id};
 use crate::mind::Mind;
@@ -12,6 +16,8 @@ use crate::reply::compose::{Piece, Room, compose};
 use crate::reply::word::Voice;
 use crate::text::reading::{Ask, Reading};
 use crate::twins::Believed;
+pub use needs::needs;
+pub use order::{Order, order};
 
 /// What staff see of a household that nobody has named.
 pub fn name_of(household: &Household) -> String {
@@ -28,46 +34,39 @@ pub fn household_meant(reading: &Reading) -> Option<String> {
     })
 }
 
-/// "ok 12": the alarm at household 12 is taken.
-pub fn taken(text: &str) -> Option<String> {
-    let mut words = text.split_whitespace();
-    let first = words.next()?.to_lowercase();
-    let number = words.next()?;
-    let only = words.next().is_none() && number.bytes().all(|b| b.is_ascii_digit());
-    (first == "ok" && only).then(|| number.to_owned())
+/// The answer to a field worker, alone or first of several texts.
+fn answered(mind: &Mind, worker: &Staff, inbound: &Inbound, pieces: Vec<Piece>) -> Outbound {
+    let voice = Voice::in_lang(&mind.catalog, &worker.lang);
+    Outbound {
+        id: answer_id(&inbound.gateway, &inbound.from, &inbound.id, 0),
+        gateway: inbound.gateway.clone(),
+        to: inbound.from.clone(),
+        text: compose(pieces, Room::STAFF, voice.latin()),
+        kind: Kind::Staff,
+        advice: None,
+        not_before: inbound.received_at,
+    }
 }
 
 /// What follows from a field worker's text.
 pub fn decide(mind: &Mind, worker: &Staff, situation: &Situation, reading: &Reading, inbound: &Inbound) -> Decision {
     let voice = Voice::in_lang(&mind.catalog, &worker.lang);
-    let answer = |pieces: Vec<Piece>| {
-        vec![Outbound {
-            id: answer_id(&inbound.gateway, &inbound.from, &inbound.id, 0),
-            gateway: inbound.gateway.clone(),
-            to: inbound.from.clone(),
-            text: compose(pieces, Room::STAFF, voice.latin()),
-            kind: Kind::Staff,
-            advice: None,
-            not_before: inbound.received_at,
-        }]
-    };
+    let answer = |pieces: Vec<Piece>| vec![answered(mind, worker, inbound, pieces)];
+    let order = order(&mind.lexicons, &worker.lang, &inbound.text);
     let Some(household) = &situation.household else {
-        let piece = match taken(&inbound.text).or_else(|| household_meant(reading)) {
+        let named = match &order {
+            Some(order) => order.household().map(str::to_owned),
+            None => household_meant(reading),
+        };
+        let piece = match named {
             Some(said) => voice.must("staff-unknown", &[("said", said.into())]),
             None => voice.must("staff-help", &[]),
         };
         return Decision { replies: answer(vec![piece]), ..Decision::default() };
     };
     let name = || Value::Text(name_of(household));
-    if taken(&inbound.text).is_some() {
-        let values = [("name", name()), ("id", Value::Text(household.id.to_string()))];
-        return Decision {
-            replies: answer(vec![voice.must("staff-ok", &values)]),
-            acknowledged_by: Some(worker.id),
-            due: vec![(crate::household::Due::Alarm, None)],
-            audit: Some(format!("{} took the alarm", worker.name)),
-            ..Decision::default()
-        };
+    if let Some(order) = &order {
+        return act::act(mind, worker, situation, household, order, inbound);
     }
     let recorded = record(household.clone(), &situation.facts, reading, inbound.sent_at);
     let told = !recorded.facts.is_empty();

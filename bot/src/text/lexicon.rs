@@ -100,6 +100,8 @@ pub struct Lexicon {
     pub habits: Habits,
     /// Codes of languages that words name.
     pub languages: Vec<String>,
+    /// What field workers order: phrase and the order's id, the longest first.
+    pub staff: Vec<(String, String)>,
     words: HashMap<Box<str>, u32>,
     /// By word: whether it is of this language, not borrowed.
     own: Vec<bool>,
@@ -116,6 +118,7 @@ impl Lexicon {
             code: list.code.clone(),
             habits: list.habits.clone(),
             languages: list.languages.clone(),
+            staff: list.staff.clone(),
             words: HashMap::new(),
             own: Vec::new(),
             steps: HashMap::new(),

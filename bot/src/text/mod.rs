@@ -30,6 +30,7 @@ mod tokens;
 mod wordlist;
 
 pub use answers::{Answer, Expected, read_answer};
+pub use fold::fold;
 pub use lexicon::{LexiconError, Lexicons};
 
 use bellyful_core::fact::{Sign, What};

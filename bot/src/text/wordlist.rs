@@ -73,6 +73,8 @@ pub struct WordList {
     pub habits: Habits,
     pub languages: Vec<String>,
     pub phrases: Vec<(String, Meaning)>,
+    /// What field workers order, with the order's id, the longest first.
+    pub staff: Vec<(String, String)>,
 }
 
 #[derive(Deserialize)]
@@ -103,6 +105,8 @@ struct File {
     languages: BTreeMap<String, String>,
     #[serde(default)]
     words: BTreeMap<String, String>,
+    #[serde(default)]
+    staff: BTreeMap<String, String>,
 }
 
 impl WordList {
@@ -110,8 +114,18 @@ impl WordList {
         let wrong = |reason: String| LexiconError::Wrong { language: code.to_owned(), reason };
         let file: File = toml::from_str(text).map_err(|error| wrong(error.to_string()))?;
         let sets = sets_of(&file.sets).map_err(wrong)?;
-        let mut list =
-            WordList { code: code.to_owned(), habits: file.habits, languages: Vec::new(), phrases: Vec::new() };
+        let mut list = WordList {
+            code: code.to_owned(),
+            habits: file.habits,
+            languages: Vec::new(),
+            phrases: Vec::new(),
+            staff: Vec::new(),
+        };
+        for (order, phrases) in &file.staff {
+            let phrases = expand_list(phrases, &sets).map_err(|reason| wrong(format!("[staff] {order}: {reason}")))?;
+            list.staff.extend(phrases.iter().map(|phrase| (fold(phrase), order.clone())));
+        }
+        list.staff.sort_by_key(|(phrase, _)| std::cmp::Reverse(phrase.split(' ').count()));
         for (section, entries) in [
             ("numbers", &file.numbers),
             ("units", &file.units),

@@ -1,0 +1,103 @@
+//! What follows from an order about one household: a note, a word to the family, who looks after them, a cap lifted.
+//!
+//! Everything done here is written to the household's trail.
+
+use super::{Order, answered, name_of};
+use crate::clock::out_of_quiet;
+use crate::household::{Decision, Due, Household, Situation, Staff};
+use crate::message::{Inbound, Kind, Outbound, answer_id};
+use crate::mind::Mind;
+use crate::reply::catalog::Value;
+use crate::reply::compose::{Room, compose};
+use crate::reply::word::Voice;
+use chrono::Duration;
+
+/// How long a lifted cap stays lifted.
+const UNCAPPED: Duration = Duration::days(1);
+
+pub fn act(
+    mind: &Mind,
+    worker: &Staff,
+    situation: &Situation,
+    household: &Household,
+    order: &Order,
+    inbound: &Inbound,
+) -> Decision {
+    let voice = Voice::in_lang(&mind.catalog, &worker.lang);
+    let values = [("name", Value::Text(name_of(household))), ("id", Value::Text(household.id.to_string()))];
+    let say = |id: &str| vec![answered(mind, worker, inbound, vec![voice.must(id, &values)])];
+    let done = |id: &str, audit: String| Decision {
+        replies: say(id),
+        audit: Some(format!("{}{audit}", worker.name)),
+        ..Decision::default()
+    };
+    let with = |change: &dyn Fn(&mut Household), decision: Decision| {
+        let mut household = household.clone();
+        change(&mut household);
+        Decision { household: Some(household), ..decision }
+    };
+    match order {
+        Order::Acknowledge(_) => Decision {
+            acknowledged_by: Some(worker.id),
+            due: vec![(Due::Alarm, None)],
+            ..done("staff-ok", " took the alarm".into())
+        },
+        Order::Note(_, said) | Order::Tell(_, said) if said.is_empty() => {
+            Decision { replies: say("staff-what"), ..Decision::default() }
+        }
+        Order::Note(_, said) => done("staff-note", format!(": {said}")),
+        Order::Tell(_, said) => match word(mind, worker, situation, household, said, inbound) {
+            Err(id) => Decision { replies: say(id), ..Decision::default() },
+            Ok(words) => {
+                let mut decision = done("staff-tell", format!(" told the family: {said}"));
+                decision.replies.extend(words);
+                decision
+            }
+        },
+        Order::Take(_) => with(
+            &|household| household.staff_id = Some(worker.id),
+            done("staff-take", " took the household over".into()),
+        ),
+        Order::HandBack(_) if household.staff_id != Some(worker.id) => {
+            Decision { replies: say("staff-not-yours"), ..Decision::default() }
+        }
+        Order::HandBack(_) => {
+            with(&|household| household.staff_id = None, done("staff-hand-back", " handed the household back".into()))
+        }
+        Order::Lift(_) => with(
+            &|household| household.talk.uncapped_until = Some(inbound.received_at + UNCAPPED),
+            done("staff-lift", " lifted the cap for a day".into()),
+        ),
+        Order::Needs | Order::Pin(_) => Decision::default(),
+    }
+}
+
+/// The field worker's words, to each phone of the family that did not say stop, by day. Errors: the message to say why not.
+fn word(
+    mind: &Mind,
+    worker: &Staff,
+    situation: &Situation,
+    household: &Household,
+    said: &str,
+    inbound: &Inbound,
+) -> Result<Vec<Outbound>, &'static str> {
+    let voice = Voice::to(&mind.catalog, household);
+    let piece = voice.must("staff-word", &[("worker", worker.name.as_str().into()), ("text", said.into())]);
+    let text = compose(vec![piece], Room::STAFF, voice.latin());
+    if situation.phones.is_empty() {
+        return Err("staff-tell-none");
+    }
+    if !Room::STAFF.fits(&text) {
+        return Err("too-long");
+    }
+    let words = situation.phones.iter().enumerate().map(|(at, phone)| Outbound {
+        id: answer_id(&inbound.gateway, &inbound.from, &inbound.id, at + 1),
+        gateway: phone.gateway.clone(),
+        to: phone.number.clone(),
+        text: text.clone(),
+        kind: Kind::Notice,
+        advice: None,
+        not_before: out_of_quiet(inbound.received_at, &household.time_zone),
+    });
+    Ok(words.collect())
+}
