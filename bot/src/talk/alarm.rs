@@ -65,7 +65,9 @@ pub fn alarm(
         not_before: inbound.received_at,
     }];
     let alarm = Alarm { signs, said: inbound.text.clone(), at: inbound.received_at };
-    if let Some(worker) = situation.on_call.first() {
+    // A household that is new has its number only once it is kept: the clock tells of it then, at once.
+    let numbered = household.id != 0;
+    if let Some(worker) = situation.on_call.first().filter(|_| numbered) {
         let id = answer_id(&inbound.gateway, &inbound.from, &inbound.id, 1);
         replies.extend(tell_staff(
             mind,
@@ -81,7 +83,7 @@ pub fn alarm(
     Decision {
         facts: recorded.facts,
         replies,
-        due: vec![(Due::Alarm, Some(inbound.received_at + AGAIN_AFTER))],
+        due: vec![(Due::Alarm, Some(if numbered { inbound.received_at + AGAIN_AFTER } else { inbound.received_at }))],
         alarm: Some(alarm),
         household: Some(recorded.household),
         ..Decision::default()
