@@ -27,10 +27,39 @@ impl Postgres {
             return None;
         };
         let folder = crate::stores::fresh_folder("postgres");
-        let port = free_port();
-        let server = Postgres { folder, bin, port };
+        let server = Postgres { folder, bin, port: free_port() };
         let data = server.folder.join("data");
         server.run("initdb", &["-D", &text(&data), "-A", "trust", "-U", "bellyful", "--no-locale", "-E", "UTF8"]);
+        Some(server.serve())
+    }
+
+    /// A replica that follows this server by streaming; from here on a commit counts only when both have it.
+    pub fn replica(&self) -> Postgres {
+        let folder = crate::stores::fresh_folder("replica");
+        let replica = Postgres { folder, bin: self.bin.clone(), port: free_port() };
+        let (port, data) = (self.port.to_string(), text(&replica.folder.join("data")));
+        let from = ["-h", "127.0.0.1", "-p", &port, "-U", "bellyful", "-D", &data, "-R", "-X", "stream", "-c", "fast"];
+        self.run("pg_basebackup", &from);
+        let replica = replica.serve();
+        for order in ["ALTER SYSTEM SET synchronous_standby_names = '*'", "SELECT pg_reload_conf()"] {
+            self.run("psql", &["-q", "-h", "127.0.0.1", "-p", &port, "-U", "bellyful", "-c", order, "postgres"]);
+        }
+        replica
+    }
+
+    /// Ends at once, as by a crash: nothing is flushed, nobody is told.
+    pub fn crash(&self) {
+        self.run("pg_ctl", &["stop", "-w", "-m", "immediate", "-D", &text(&self.folder.join("data"))]);
+    }
+
+    /// Makes a replica the one that takes writes.
+    pub fn promote(&self) {
+        self.run("pg_ctl", &["promote", "-w", "-D", &text(&self.folder.join("data"))]);
+    }
+
+    fn serve(self) -> Postgres {
+        let server = self;
+        let (data, port) = (server.folder.join("data"), server.port);
         // The server ends with the process that started it, however that ends: it is the child of a shell that waits
         // for its input to close.
         let start = format!(
@@ -53,7 +82,7 @@ impl Postgres {
         std::mem::forget(child);
         for _ in 0..200 {
             if server.is_ready() {
-                return Some(server);
+                return server;
             }
             std::thread::sleep(std::time::Duration::from_millis(50));
         }
