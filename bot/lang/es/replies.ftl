@@ -258,9 +258,36 @@ staff-alarm-again = SIGUE ABIERTO: peligro con { $name } ({ $number }): { $signs
 staff-ok = Gracias. { $name } queda con usted. Escriba: note { $id } y lo que hallo.
 staff-person = { $name } ({ $number }) pide que le llame.
 staff-unknown = No conozco el hogar "{ $said }". Escriba su numero o nombre.
-staff-help = Escriba: history 12, for 12: fed 5 kg, ok 12. Hay mas en las paginas del personal.
+staff-help = Escriba: mi lista, history 12, for 12: fed 5 kg, nota 12 llave nueva, dile a 12 llego el martes, tomo 12, devuelvo 12, quita el limite 12, ok 12.
 staff-history = { $name }: 7 d, { $kg } kg en { $days } d, OLR { $olr } kg VS/m3/d, agua { $water } L, cocino { $minutes } min. Consejo: { $verdict }, { $ration } kg/d, riesgo { $risk }%. Ultimo mensaje hace { $ago } d.
 staff-noted = Para { $name }: { $reply }
+staff-needs = { $count } le necesitan. { $list }
+staff-needs-item = { $name }: { $need ->
+    [danger] PELIGRO
+    [souring] agriandose
+    [silent] sin noticias
+    [rest] en descanso
+   *[leak] ¿fuga?
+}.
+staff-needs-none = Ahora nadie le necesita.
+staff-needs-rest = Y { $count } mas: MAS.
+staff-note = Anotado para { $name }.
+staff-take = { $name } ya queda con usted. DEVUELVO { $id } lo devuelve.
+staff-hand-back = { $name } ya no queda con usted.
+staff-not-yours = { $name } no esta con usted.
+staff-tell = Enviado a { $name }.
+staff-tell-none = { $name } no tiene un teléfono que reciba mensajes.
+staff-word = De { $worker }: { $text }
+staff-what = ¿Qué escribo? Asi: nota 12 llave nueva, o: dile a 12 llego el martes.
+staff-lift = { $name } puede escribir sin limite por un dia.
+staff-viewer = Usted puede ver, pero no cambiar. Pregunte a su jefe.
+staff-pin-ask = Para esto necesito su PIN, una vez al dia. Escriba: pin y su numero.
+staff-pin-form = Un PIN tiene de 4 a 8 cifras, asi: pin 4711.
+staff-pin-set = Este es su PIN desde ahora. Se lo pido una vez al dia.
+staff-pin-ok = Gracias, vale por hoy.
+staff-pin-wrong = Ese PIN no es. Intentos que quedan: { $left }.
+staff-pin-locked = Demasiados PIN malos: cerrado por una hora. Ya avisé a su jefe.
+staff-pin-told = { $worker } ({ $number }) queda cerrado una hora por PIN malos. ¿Esta el teléfono en buenas manos?
 
 ### Amounts
 decimal-mark = .

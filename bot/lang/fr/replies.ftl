@@ -142,7 +142,7 @@ do-warm-feed = Il fait froid dedans, elle mange peu: au plus { $amount } par jou
 do-check-gas = Passez de l'eau savonneuse sur les joints du tuyau de gaz, dehors, sans feu. Les bulles montrent la fuite.
 gas-today = Gaz pour environ { $minutes } min aujourd'hui.
 gas-none-yet = Pas encore de gaz pour cuisiner.
-gas-little = Tres peu de gaz aujourd'hui.
+gas-little = Très peu de gaz aujourd'hui.
 
 ### Why
 why-usual = Tout va bien.
@@ -210,7 +210,7 @@ answer-gas = Aujourd'hui vous avez du gaz pour environ { $minutes } min de cuisi
 answer-digestate = 1 part de liquide pour 3 d'eau, sur le sol. Attendez un mois avant la récolte, jamais sur les feuilles ni ce qu'on mange cru. Lavez-vous les mains.
 answer-start_up = Bouse de vache fraiche et eau, moitié-moitié, au chaud, au noir. A manger quand la flamme tient 3 jours. Laissez partir le premier gaz dehors.
 answer-can-yes = Oui, { $feed }: c'est bon pour elle. Coupez petit et mélangez avec de l'eau.
-answer-can-some = { $feed }: un peu, ca va, avec autre chose, pas seul.
+answer-can-some = Oui mais peu: { $feed }, avec autre chose, pas seul.
 answer-can-no = Non, svp, pas ca dans la cuve: { $feed }.
 answer-history = 7 derniers jours: { $kg } kg en { $days ->
     [one] { $days } jour
@@ -258,9 +258,36 @@ staff-alarm-again = TOUJOURS OUVERT: danger chez { $name } ({ $number }): { $sig
 staff-ok = Merci. { $name } est à vous. Ecrivez: note { $id } et ce que vous avez trouvé.
 staff-person = { $name } ({ $number }) vous demande de l'appeler.
 staff-unknown = Je ne connais pas le foyer "{ $said }". Ecrivez son numéro ou son nom.
-staff-help = Ecrivez: history 12, for 12: fed 5 kg, ok 12. La suite sur les pages du personnel.
+staff-help = Ecrivez: ma liste, history 12, for 12: fed 5 kg, note 12 vanne neuve, dis à 12 je viens mardi, je prends 12, je rends 12, lever la limite 12, ok 12.
 staff-history = { $name }: 7 j, { $kg } kg en { $days } j, OLR { $olr } kg VS/m3/j, eau { $water } L, cuisiné { $minutes } min. Conseil: { $verdict }, { $ration } kg/j, risque { $risk }%. Dernier message il y a { $ago } j.
 staff-noted = Pour { $name }: { $reply }
+staff-needs = { $count } ont besoin de vous. { $list }
+staff-needs-item = { $name }: { $need ->
+    [danger] DANGER
+    [souring] devient aigre
+    [silent] sans nouvelles
+    [rest] au repos
+   *[leak] fuite?
+}.
+staff-needs-none = Personne n'a besoin de vous maintenant.
+staff-needs-rest = Et { $count } autres: PLUS.
+staff-note = Noté pour { $name }.
+staff-take = { $name } est à vous maintenant. JE RENDS { $id } pour le rendre.
+staff-hand-back = { $name } n'est plus à vous.
+staff-not-yours = { $name } n'est pas à vous.
+staff-tell = Envoyé à { $name }.
+staff-tell-none = { $name } n'a pas de téléphone qui recoit les messages.
+staff-word = De { $worker }: { $text }
+staff-what = J'écris quoi? Comme: note 12 vanne neuve, ou: dis à 12 je viens mardi.
+staff-lift = { $name } peut écrire sans limite pendant un jour.
+staff-viewer = Vous pouvez voir, mais pas agir. Demandez à votre responsable.
+staff-pin-ask = Pour cela il me faut votre PIN, une fois par jour. Ecrivez: pin et votre numéro.
+staff-pin-form = Un PIN a 4 à 8 chiffres, comme: pin 4711.
+staff-pin-set = C'est votre PIN à partir de maintenant. Je le demande une fois par jour.
+staff-pin-ok = Merci, c'est bon pour aujourd'hui.
+staff-pin-wrong = Ce PIN est faux. Essais restants: { $left }.
+staff-pin-locked = Trop de faux PIN: bloqué une heure. Votre responsable est prévenu.
+staff-pin-told = { $worker } ({ $number }) est bloqué une heure après de faux PIN. Le téléphone est dans de bonnes mains?
 
 ### Amounts
 decimal-mark = ,

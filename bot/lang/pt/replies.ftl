@@ -83,7 +83,7 @@ item-alkali = { $amount } de { $what ->
     [lime] cal
    *[ash] cinza
 }
-item-measure = 1 { $measure } leva { $litres } L
+item-measure = 1 { $measure } tem { $litres } L
 item-people = { $count ->
     [one] { $count } pessoa
    *[other] { $count } pessoas
@@ -221,13 +221,13 @@ answer-status-good = O seu tanque parece bem.
 answer-status-watch = O seu tanque precisa de cuidado.
 
 ### Questions, one at a time
-ask-tank = O seu tanque leva quantos litros?
+ask-tank = O seu tanque é de quantos litros?
 ask-started = Quando encheram o tanque pela primeira vez? Assim: ha 3 semanas.
 ask-seed = Com que comecaram o tanque, e quanto? Assim: 40 kg de estrume de vaca.
 ask-place = Em que cidade ou vila esta, ou perto de qual?
-ask-bucket = Em casa, 1 { $measure } leva quantos litros?
+ask-bucket = Em casa, 1 { $measure } tem quantos litros?
 ask-usual = O que poe quase todos os dias, e quanto?
-ask-store = O seu saco de gas leva quantos litros?
+ask-store = O seu saco de gas é de quantos litros?
 ask-walls = O seu tanque é preto, branco, bem coberto ou enterrado?
 ask-people = Cozinha para quantas pessoas?
 ask-amount = Quanto foi de { $feed }, em kg ou em { $measure }?
@@ -258,9 +258,36 @@ staff-alarm-again = AINDA ABERTO: perigo em { $name } ({ $number }): { $signs }.
 staff-ok = Obrigado. { $name } fica consigo. Escreva: note { $id } e o que encontrou.
 staff-person = { $name } ({ $number }) pede que lhe ligue.
 staff-unknown = Nao conheco a casa "{ $said }". Escreva o numero ou o nome.
-staff-help = Escreva: history 12, for 12: fed 5 kg, ok 12. Mais nas paginas do pessoal.
+staff-help = Escreva: minha lista, history 12, for 12: fed 5 kg, nota 12 torneira nova, diga a 12 chego na terca, assumo 12, devolvo 12, tirar limite 12, ok 12.
 staff-history = { $name }: 7 d, { $kg } kg em { $days } d, OLR { $olr } kg VS/m3/d, agua { $water } L, cozinhou { $minutes } min. Conselho: { $verdict }, { $ration } kg/d, risco { $risk }%. Ultima mensagem ha { $ago } d.
 staff-noted = Para { $name }: { $reply }
+staff-needs = { $count } precisam de si. { $list }
+staff-needs-item = { $name }: { $need ->
+    [danger] PERIGO
+    [souring] a azedar
+    [silent] sem noticias
+    [rest] em descanso
+   *[leak] fuga?
+}.
+staff-needs-none = Agora ninguém precisa de si.
+staff-needs-rest = E mais { $count }: MAIS.
+staff-note = Anotado para { $name }.
+staff-take = { $name } agora fica consigo. DEVOLVO { $id } devolve.
+staff-hand-back = { $name } ja nao fica consigo.
+staff-not-yours = { $name } nao esta consigo.
+staff-tell = Enviado a { $name }.
+staff-tell-none = { $name } nao tem telefone que receba mensagens.
+staff-word = De { $worker }: { $text }
+staff-what = O que escrevo? Assim: nota 12 torneira nova, ou: diga a 12 chego na terca.
+staff-lift = { $name } pode escrever sem limite por um dia.
+staff-viewer = Pode ver, mas nao mudar nada. Fale com o seu chefe.
+staff-pin-ask = Para isto preciso do seu PIN, uma vez por dia. Escreva: pin e o seu numero.
+staff-pin-form = Um PIN tem 4 a 8 algarismos, assim: pin 4711.
+staff-pin-set = Este é o seu PIN a partir de agora. Peco uma vez por dia.
+staff-pin-ok = Obrigado, vale por hoje.
+staff-pin-wrong = Esse PIN esta errado. Tentativas que restam: { $left }.
+staff-pin-locked = PIN errado vezes demais: fechado por uma hora. Ja avisei o seu chefe.
+staff-pin-told = { $worker } ({ $number }) fica fechado uma hora por PIN errado. O telefone esta em boas maos?
 
 ### Amounts
 decimal-mark = ,
