@@ -20,7 +20,7 @@ psql -q "$base/postgres" -c "CREATE DATABASE $copy"
 BELLYFUL__DATABASE="$base/$copy" "$bellyful" restore "$work/copy.gz" >&2
 cmp <(gzip -dc "$work/copy.gz" | sort) <(rows "$base/$copy")
 BELLYFUL__DATABASE="$base/$copy" "$bellyful" rebuild --check >&2
-echo "the bot's copy restored the same: $(gzip -dc "$work/copy.gz" | wc -l) rows in $((SECONDS - start)) s"
+echo "the bot's copy restored the same: $(gzip -dc "$work/copy.gz" | wc -l) lines in $((SECONDS - start)) s"
 
 start=$SECONDS
 pg_dump -Fc -f "$work/dump" "$from"

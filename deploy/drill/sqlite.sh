@@ -15,4 +15,4 @@ BELLYFUL__DATABASE="sqlite:$work/restored.db" "$bellyful" restore "$work/copy.gz
 BELLYFUL__DATABASE="sqlite:$work/restored.db" "$bellyful" backup "$work/again.gz" >&2
 cmp <(gzip -dc "$work/copy.gz" | sort) <(gzip -dc "$work/again.gz" | sort)
 BELLYFUL__DATABASE="sqlite:$work/restored.db" "$bellyful" rebuild --check >&2
-echo "restored the same: $(gzip -dc "$work/copy.gz" | wc -l) rows in $((SECONDS - start)) s"
+echo "restored the same: $(gzip -dc "$work/copy.gz" | wc -l) lines in $((SECONDS - start)) s"
