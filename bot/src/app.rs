@@ -11,6 +11,7 @@ use crate::mind::Mind;
 use crate::pages::{self, Pages};
 use crate::record::local_date;
 use crate::store::{Claim, Intake, Store, Wake};
+use crate::text::fold::mostly_latin;
 use crate::web::{self, Door};
 use crate::{talk, text, turn};
 use anyhow::Context;
@@ -42,7 +43,11 @@ impl Answerer for Mind {
             id: answer_id(&inbound.gateway, &inbound.from, &inbound.id, 0),
             gateway: inbound.gateway.clone(),
             to: inbound.from.clone(),
-            text: talk::alarm_text(self, &reading.lang, crate::number::country(&inbound.from)),
+            text: talk::alarm_text(
+                self,
+                self.catalog.written(&reading.lang, mostly_latin(&inbound.text)),
+                crate::number::country(&inbound.from),
+            ),
             kind: Kind::Alarm,
             advice: None,
             not_before: inbound.received_at,

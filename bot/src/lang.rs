@@ -8,12 +8,21 @@ use std::path::{Path, PathBuf};
 
 static BUILT_IN: Dir = include_dir!("$CARGO_MANIFEST_DIR/lang");
 
-/// One language's sentences.
+const REPLIES: &str = "replies.ftl";
+/// The same sentences in Latin letters, for a language that is texted in those and in its own.
+const IN_LATIN: &str = "latin.ftl";
+
+/// The BCP 47 tag of a language written in Latin letters, such as `hi-Latn`.
+pub fn in_latin(lang: &str) -> String {
+    format!("{lang}-Latn")
+}
+
+/// One language's sentences in one script.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub struct Folder {
-    /// ISO 639-1 code: the folder's name.
+    /// ISO 639-1 code, the folder's name; for the second script with its tag.
     pub code: String,
-    /// What we write: `replies.ftl`.
+    /// What we write: `replies.ftl` or `latin.ftl`.
     pub replies: String,
 }
 
@@ -31,8 +40,10 @@ pub fn folders(more: Option<&Path>) -> Result<Vec<Folder>, LangError> {
     let mut folders = BTreeMap::new();
     for dir in BUILT_IN.dirs() {
         let code = dir.path().to_string_lossy().into_owned();
-        if let Some(replies) = dir.get_file(dir.path().join("replies.ftl")).and_then(|file| file.contents_utf8()) {
-            folders.insert(code.clone(), Folder { code, replies: replies.to_owned() });
+        for (file, code) in [(REPLIES, code.clone()), (IN_LATIN, in_latin(&code))] {
+            if let Some(replies) = dir.get_file(dir.path().join(file)).and_then(|file| file.contents_utf8()) {
+                folders.insert(code.clone(), Folder { code, replies: replies.to_owned() });
+            }
         }
     }
     if let Some(more) = more {
@@ -41,11 +52,13 @@ pub fn folders(more: Option<&Path>) -> Result<Vec<Folder>, LangError> {
             move |why| LangError::Unreadable { path, why }
         };
         for entry in std::fs::read_dir(more).map_err(unreadable(more))? {
-            let file = entry.map_err(unreadable(more))?.path().join("replies.ftl");
-            let code = file.parent().and_then(Path::file_name).map(|name| name.to_string_lossy().into_owned());
-            if let (true, Some(code)) = (file.is_file(), code) {
-                let replies = std::fs::read_to_string(&file).map_err(unreadable(&file))?;
-                folders.insert(code.clone(), Folder { code, replies });
+            let dir = entry.map_err(unreadable(more))?.path();
+            let Some(code) = dir.file_name().map(|name| name.to_string_lossy().into_owned()) else { continue };
+            for (file, code) in [(dir.join(REPLIES), code.clone()), (dir.join(IN_LATIN), in_latin(&code))] {
+                if file.is_file() {
+                    let replies = std::fs::read_to_string(&file).map_err(unreadable(&file))?;
+                    folders.insert(code.clone(), Folder { code, replies });
+                }
             }
         }
     }

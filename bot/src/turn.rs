@@ -17,6 +17,7 @@ use crate::reply::reply;
 use crate::staff::{self, Order};
 use crate::store::{Cause, Claim, Kept, Store, StoreError, Wake, Wanted};
 use crate::talk::{self, Settled};
+use crate::text::fold::mostly_latin;
 use crate::text::read;
 use crate::text::reading::{Control, Reading};
 use crate::twins::Believed;
@@ -52,7 +53,7 @@ fn decide_for(
     settled: &Settled,
     inbound: &Inbound,
 ) -> Decision {
-    let household = heard_in(mind, household, &settled.reading);
+    let household = heard_in(mind, household, settled, &inbound.text);
     if settled.reading.danger() {
         return talk::alarm(mind, situation, household, &settled.reading, inbound);
     }
@@ -64,9 +65,13 @@ fn decide_for(
     reply(mind, situation, recorded, settled, believed, inbound)
 }
 
-/// A family that writes in another language twice in a row is answered in it.
-fn heard_in(mind: &Mind, mut household: Household, reading: &Reading) -> Household {
+/// A family that writes in another language twice in a row is answered in it, and always in the letters it writes.
+fn heard_in(mind: &Mind, mut household: Household, settled: &Settled, text: &str) -> Household {
+    let reading = &settled.reading;
     let says_something = !reading.facts.is_empty() || !reading.asks.is_empty();
+    if text.chars().any(char::is_alphabetic) && (says_something || settled.answered.is_some() || !household.talk.met) {
+        household.talk.latin_script = mostly_latin(text);
+    }
     if reading.lang == household.lang {
         household.talk.other_lang = None;
     } else if says_something && mind.catalog.speaks(&reading.lang) {

@@ -24,12 +24,12 @@ pub struct Voice<'a> {
 
 impl<'a> Voice<'a> {
     pub fn to(catalog: &'a Catalog, household: &'a Household) -> Voice<'a> {
-        let lang = if catalog.speaks(&household.lang) { household.lang.as_str() } else { super::catalog::FALLBACK };
+        let lang = catalog.written(&household.lang, household.talk.latin_script);
         Voice { catalog, lang, feed_unit: household.talk.feed_unit, water_unit: household.talk.water_unit }
     }
 
     pub fn in_lang(catalog: &'a Catalog, lang: &'a str) -> Voice<'a> {
-        let lang = if catalog.speaks(lang) { lang } else { super::catalog::FALLBACK };
+        let lang = catalog.written(lang, false);
         Voice { catalog, lang, feed_unit: None, water_unit: None }
     }
 

@@ -44,8 +44,8 @@ pub fn alarm(
     recorded.household.talk.pending = None;
     recorded.household.talk.alarmed = true;
     let household = &recorded.household;
-    let text = alarm_text(mind, &household.lang, household.country.as_deref());
     let voice = Voice::to(&mind.catalog, household);
+    let text = alarm_text(mind, voice.lang, household.country.as_deref());
     let text = compose(vec![Piece::new(Rank::Must, text)], Room::USUAL, voice.latin());
     let mut replies = vec![Outbound {
         id: answer_id(&inbound.gateway, &inbound.from, &inbound.id, 0),

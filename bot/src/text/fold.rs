@@ -13,6 +13,13 @@ const ZEROS: [u32; 37] = [
     0xA8D0, 0xA900, 0xA9D0, 0xA9F0, 0xAA50, 0xABF0, 0xFF10,
 ];
 
+/// Whether a text is written in Latin letters, a borrowed word in another script apart.
+pub fn mostly_latin(text: &str) -> bool {
+    let letters = text.chars().filter(|c| c.is_alphabetic());
+    let (latin, other): (Vec<char>, Vec<char>) = letters.partition(|&c| c < '\u{250}');
+    latin.len() > other.len()
+}
+
 /// The value of a decimal digit of any script.
 pub fn digit(c: char) -> Option<u8> {
     if c.is_ascii() {

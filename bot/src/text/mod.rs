@@ -7,7 +7,7 @@
 pub mod answers;
 mod asks;
 mod clauses;
-mod fold;
+pub mod fold;
 mod foods;
 mod fuzzy;
 mod language;
