@@ -250,9 +250,36 @@ staff-alarm-again = ABHI BHI KHATRA: { $name } ({ $number }): { $signs }. Lene p
 staff-ok = Dhanyavaad. { $name } aapke zimme. Likhen: note { $id } aur kya mila.
 staff-person = { $name } ({ $number }) chahte hain ki aap phone karen.
 staff-unknown = "{ $said }" naam ka ghar nahi mila. Number ya naam likhen.
-staff-help = Likhen: history 12, for 12: fed 5 kg, ok 12. Aur staff page par.
+staff-help = Likhen: who needs me, history 12, for 12: fed 5 kg, note 12 naya valve, tell 12 kal aaunga, take 12, hand back 12, lift 12, ok 12.
 staff-history = { $name }: 7 din: { $days } din mein { $kg } kilo, OLR { $olr } kg VS/m3/d, paani { $water } litre, pakaya { $minutes } min. Salah: { $verdict }, { $ration } kg/d, khatra { $risk }%. Aakhri message { $ago } din pehle.
 staff-noted = { $name } ke liye: { $reply }
+staff-needs = { $count } gharon ko aapki zaroorat hai. { $list }
+staff-needs-item = { $name }: { $need ->
+    [danger] KHATRA
+    [souring] khatta
+    [silent] khabar nahi
+    [rest] aaram par
+   *[leak] leak?
+}.
+staff-needs-none = Abhi kisi ko aapki zaroorat nahi.
+staff-needs-rest = Aur { $count } hain: MORE.
+staff-note = { $name } ke liye likh liya.
+staff-take = { $name } ab aapke zimme. HAND BACK { $id } se wapas.
+staff-hand-back = { $name } ab aapke zimme nahi.
+staff-not-yours = { $name } aapke zimme nahi hai.
+staff-tell = { $name } ko bhej diya.
+staff-tell-none = { $name } ka koi phone message nahi leta.
+staff-word = { $worker } ki taraf se: { $text }
+staff-what = Kya likhun? Jaise: note 12 valve badla, ya: tell 12 kal aaunga.
+staff-lift = { $name } ek din jitna chahe likh sakte hain.
+staff-viewer = Aap dekh sakte hain, badal nahi sakte. Apne manager se poochhiye.
+staff-pin-ask = Iske liye aapka PIN chahiye, din mein ek baar. Likhen: pin aur apna number.
+staff-pin-form = PIN mein 4 se 8 ank hote hain, jaise: pin 4711.
+staff-pin-set = Ab se yeh aapka PIN hai. Din mein ek baar poochhunga.
+staff-pin-ok = Dhanyavaad, aaj ke liye theek hai.
+staff-pin-wrong = Yeh PIN galat hai. Aur { $left } baar koshish kar sakte hain.
+staff-pin-locked = Bahut baar galat PIN: ek ghante ke liye band. Aapke manager ko bata diya.
+staff-pin-told = { $worker } ({ $number }) galat PIN se ek ghante ke liye band. Kya phone sahi haath mein hai?
 
 ### Amounts
 decimal-mark = .

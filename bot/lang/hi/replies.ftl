@@ -250,9 +250,36 @@ staff-alarm-again = अभी भी खतरा: { $name } ({ $number }): { $s
 staff-ok = धन्यवाद। { $name } आपके ज़िम्मे। लिखें: note { $id } और क्या मिला।
 staff-person = { $name } ({ $number }) चाहते हैं कि आप फ़ोन करें।
 staff-unknown = "{ $said }" नाम का घर नहीं मिला। नंबर या नाम लिखें।
-staff-help = लिखें: history 12, for 12: fed 5 kg, ok 12। और स्टाफ़ पेज पर।
+staff-help = लिखें: who needs me, history 12, for 12: fed 5 kg, note 12 नया वाल्व, tell 12 कल आऊँगा, take 12, hand back 12, lift 12, ok 12.
 staff-history = { $name }: 7 दिन: { $days } दिन में { $kg } किलो, OLR { $olr } kg VS/m3/d, पानी { $water } L, पकाया { $minutes } मिनट। सलाह: { $verdict }, { $ration } kg/d, खतरा { $risk }%। आखिरी मैसेज { $ago } दिन पहले।
 staff-noted = { $name } के लिए: { $reply }
+staff-needs = { $count } घरों को आपकी ज़रूरत है। { $list }
+staff-needs-item = { $name }: { $need ->
+    [danger] खतरा
+    [souring] खट्टी
+    [silent] खबर नहीं
+    [rest] आराम पर
+   *[leak] लीक?
+}।
+staff-needs-none = अभी किसी को आपकी ज़रूरत नहीं।
+staff-needs-rest = और { $count } हैं: MORE.
+staff-note = { $name } के लिए लिख लिया।
+staff-take = { $name } अब आपके ज़िम्मे। HAND BACK { $id } से वापस।
+staff-hand-back = { $name } अब आपके ज़िम्मे नहीं।
+staff-not-yours = { $name } आपके ज़िम्मे नहीं है।
+staff-tell = { $name } को भेज दिया।
+staff-tell-none = { $name } का कोई फ़ोन मैसेज नहीं लेता।
+staff-word = { $worker } की तरफ़ से: { $text }
+staff-what = क्या लिखूँ? जैसे: note 12 वाल्व बदला, या: tell 12 कल आऊँगा।
+staff-lift = { $name } एक दिन जितना चाहें लिख सकते हैं।
+staff-viewer = आप देख सकते हैं, बदल नहीं सकते। अपने मैनेजर से पूछिए।
+staff-pin-ask = इसके लिए आपका PIN चाहिए, दिन में एक बार। लिखें: pin और अपना नंबर।
+staff-pin-form = PIN में 4 से 8 अंक होते हैं, जैसे: pin 4711.
+staff-pin-set = अब से यह आपका PIN है। दिन में एक बार पूछूँगा।
+staff-pin-ok = धन्यवाद, आज के लिए ठीक है।
+staff-pin-wrong = यह PIN गलत है। और { $left } बार कोशिश कर सकते हैं।
+staff-pin-locked = बहुत बार गलत PIN: एक घंटे के लिए बंद। आपके मैनेजर को बता दिया।
+staff-pin-told = { $worker } ({ $number }) गलत PIN से एक घंटे के लिए बंद। क्या फ़ोन सही हाथ में है?
 
 ### Amounts
 decimal-mark = .
