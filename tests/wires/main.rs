@@ -1,5 +1,6 @@
 //! The plain gateway end to end: the real server as a process, a phone network that misbehaves, kill -9.
 
 mod door;
+mod gateways;
 mod promise;
 mod trouble;
