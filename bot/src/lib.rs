@@ -1,5 +1,6 @@
 //! Bellyful: from a text about a digester to one with the next right step.
 
+pub mod api;
 pub mod app;
 pub mod clock;
 pub mod config;
@@ -24,6 +25,7 @@ pub mod staff_command;
 pub mod store;
 pub mod talk;
 pub mod text;
+pub mod token_command;
 pub mod turn;
 pub mod twins;
 pub mod upkeep;

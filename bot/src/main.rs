@@ -6,6 +6,7 @@ use bellyful::demo::{self, DemoArgs};
 use bellyful::read_command::{self, ReadArgs};
 use bellyful::simulate::{self, SimulateArgs};
 use bellyful::staff_command::{self, StaffArgs};
+use bellyful::token_command::{self, TokenArgs};
 use bellyful::upkeep::{self, CopyArgs, ExportArgs, RebuildArgs, UpkeepArgs};
 use clap::{Parser, Subcommand};
 use std::process::ExitCode;
@@ -40,6 +41,8 @@ enum Command {
     Serve(ServeArgs),
     /// Adds, lists or removes those who may see the staff pages
     Staff(StaffArgs),
+    /// Makes, lists or takes back the tokens of programmes that read by machine
+    Token(TokenArgs),
     /// Runs the bare digester model on a scenario file, a row a day out
     Simulate(SimulateArgs),
 }
@@ -57,6 +60,7 @@ fn main() -> ExitCode {
         Command::Restore(args) => upkeep::restore(args),
         Command::Serve(args) => app::serve(args),
         Command::Staff(args) => staff_command::run(args),
+        Command::Token(args) => token_command::run(args),
     };
     done.map_or_else(|error| failed(&error), |()| ExitCode::SUCCESS)
 }

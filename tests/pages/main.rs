@@ -1,5 +1,6 @@
 //! Pages as a browser gets them: the demo's as a process, the staff pages with every role.
 
 mod access;
+mod api;
 mod demo;
 mod work;

@@ -13,7 +13,7 @@ use bellyful_tests::network::client_without_redirects as client;
 use chrono::{NaiveDate, Utc};
 
 /// A household of 1,000 l that told of a meal and an hour's cooking today.
-async fn household(store: &Store) {
+pub async fn household(store: &Store) {
     let mind = Mind::new(None, 1).expect("sound words");
     let setup = r#"{"lang":"en","name":"=Lantana","tank_l":1000,"liquid_l":800,"people":4}"#;
     let setup: Setup = serde_json::from_str(setup).expect("a set-up");

@@ -6,7 +6,7 @@ pub mod access;
 mod chart;
 mod household;
 mod login;
-pub(crate) mod need;
+pub mod need;
 mod programme;
 mod spark;
 pub(crate) mod today;
@@ -69,8 +69,8 @@ pub fn routes(pages: Arc<Pages>) -> Router {
         .route("/look.css", get(look))
         .route_layer(axum::middleware::from_fn(access::check))
         .layer(sessions)
-        .with_state(pages);
-    guarded(routes)
+        .with_state(pages.clone());
+    guarded(routes.merge(crate::api::routes(pages)))
 }
 
 /// No page reaches outside, runs scripts, is framed, or takes a form from elsewhere.

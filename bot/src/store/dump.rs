@@ -25,7 +25,7 @@ use Kind::{Bytes, Int, Text};
 type Table = (&'static str, &'static [(&'static str, Kind)]);
 
 /// Every table that is kept, whole.
-const TABLES: [Table; 14] = [
+const TABLES: [Table; 15] = [
     (
         "household",
         &[
@@ -121,6 +121,7 @@ const TABLES: [Table; 14] = [
         ],
     ),
     ("audit", &[("id", Int), ("household_id", Int), ("at", Int), ("what", Text)]),
+    ("token", &[("name", Text), ("hash", Text), ("scope", Text), ("created_at", Int)]),
     ("care", &[("household_id", Int), ("need", Text), ("staff", Text), ("at", Int), ("done_at", Int)]),
     (
         "visit",

@@ -137,6 +137,19 @@ impl Store {
         rows.iter().map(fact).collect()
     }
 
+    /// A page of a household's facts in the order told, those after a number.
+    pub async fn facts_after(&self, id: HouseholdId, after: i64, most: u32) -> Result<Vec<Fact>, StoreError> {
+        let rows = sqlx::query(
+            "SELECT id, day, told_at, what AS a FROM fact WHERE household_id = $1 AND id > $2 ORDER BY id LIMIT $3",
+        )
+        .bind(id)
+        .bind(after)
+        .bind(i64::from(most))
+        .fetch_all(&self.read)
+        .await?;
+        rows.iter().map(fact).collect()
+    }
+
     /// A household's phones, those that said stop left out; the one that wrote last comes last.
     pub async fn phones(&self, id: HouseholdId) -> Result<Vec<Phone>, StoreError> {
         let rows = sqlx::query(

@@ -19,6 +19,7 @@ mod rows;
 mod session;
 mod staff;
 mod story;
+mod token;
 mod visit;
 
 pub use accept::{Arrival, Intake};

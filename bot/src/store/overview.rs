@@ -19,11 +19,18 @@ pub struct Seen {
 impl Store {
     /// Households that were not erased, in order of number.
     pub async fn overview(&self) -> Result<Vec<Seen>, StoreError> {
+        self.overview_after(0, u32::MAX).await
+    }
+
+    /// A page of them: those after a number.
+    pub async fn overview_after(&self, after: i64, most: u32) -> Result<Vec<Seen>, StoreError> {
         let mut reader = self.read.acquire().await?;
         let rows = sqlx::query(
             "SELECT id, name, lang, country, time_zone, since_at, seed, staff_id, next_fact, talk FROM household \
-             WHERE erased_at IS NULL ORDER BY id",
+             WHERE erased_at IS NULL AND id > $1 ORDER BY id LIMIT $2",
         )
+        .bind(after)
+        .bind(i64::from(most))
         .fetch_all(&mut *reader)
         .await?;
         let open = sqlx::query(

@@ -1,0 +1,217 @@
+//! JSON for programmes: households, what they told, what they were advised. Reads only.
+//!
+//! Takes calls with a token; gives pages of JSON as `openapi.json` describes. Names need the scope `people`; numbers
+//! and texts are never given.
+
+use crate::household::Household;
+use crate::pages::Pages;
+use crate::pages::need::need;
+use crate::store::{Seen, Store, StoreError};
+use axum::extract::rejection::{PathRejection, QueryRejection};
+use axum::extract::{Path, Query, Request, State};
+use axum::http::{StatusCode, header};
+use axum::middleware::Next;
+use axum::response::{IntoResponse, Response};
+use axum::routing::get;
+use axum::{Extension, Json, Router};
+use bellyful_core::advice::Advice;
+use bellyful_core::fact::{Fact, What};
+use bellyful_core::ids;
+use chrono::{DateTime, Duration, NaiveDate, Utc};
+use serde::{Deserialize, Serialize};
+use std::sync::Arc;
+
+ids!(/// What a token may see; each may all that those before may.
+    Scope { Read = "read", People = "people" });
+
+/// Most of anything in one answer.
+const MOST: u32 = 500;
+const USUAL: u32 = 100;
+
+/// The description of all this, open to everybody.
+pub const OPENAPI: &str = include_str!("openapi.json");
+/// Every path that needs a token.
+pub const PATHS: [&str; 3] = ["/api/households", "/api/households/{id}", "/api/households/{id}/facts"];
+
+pub fn routes(pages: Arc<Pages>) -> Router {
+    let guarded = Router::new()
+        .route(PATHS[0], get(households))
+        .route(PATHS[1], get(household))
+        .route(PATHS[2], get(facts))
+        .route_layer(axum::middleware::from_fn_with_state(pages.clone(), admit));
+    let described = get(|| async { ([(header::CONTENT_TYPE, "application/json")], OPENAPI) });
+    Router::new().route("/api/openapi.json", described).merge(guarded).with_state(pages)
+}
+
+/// An answer that says what to do.
+#[derive(Debug, thiserror::Error)]
+pub enum Refused {
+    #[error("Give a token as `Authorization: Bearer TOKEN`; `bellyful token add NAME` makes one.")]
+    Token,
+    #[error("Give `after` and `most` as whole numbers of 0 or more.")]
+    Page(#[from] QueryRejection),
+    #[error("Give a household's number in the path.")]
+    Path(#[from] PathRejection),
+    #[error("There is no household {0}.")]
+    NoHousehold(i64),
+    #[error("The store cannot be read just now; ask again later.")]
+    Store(#[from] StoreError),
+}
+
+impl IntoResponse for Refused {
+    fn into_response(self) -> Response {
+        let status = match &self {
+            Refused::Token => StatusCode::UNAUTHORIZED,
+            Refused::Page(_) | Refused::Path(_) => StatusCode::BAD_REQUEST,
+            Refused::NoHousehold(_) => StatusCode::NOT_FOUND,
+            Refused::Store(error) => {
+                tracing::error!(%error, "an answer could not be made");
+                StatusCode::SERVICE_UNAVAILABLE
+            }
+        };
+        (status, Json(serde_json::json!({ "error": self.to_string() }))).into_response()
+    }
+}
+
+/// Lets calls with a known token through, with its scope.
+async fn admit(State(pages): State<Arc<Pages>>, mut request: Request, next: Next) -> Result<Response, Refused> {
+    let given = request.headers().get(header::AUTHORIZATION).and_then(|value| value.to_str().ok());
+    let token = given.and_then(|given| given.strip_prefix("Bearer ")).ok_or(Refused::Token)?;
+    let (_, scope) = pages.store.token(token.trim()).await?.ok_or(Refused::Token)?;
+    request.extensions_mut().insert(Scope::from_id(&scope).unwrap_or(Scope::Read));
+    Ok(next.run(request).await)
+}
+
+#[derive(Deserialize)]
+struct Page {
+    /// The last number of the page before.
+    #[serde(default)]
+    after: i64,
+    most: Option<u32>,
+}
+
+impl Page {
+    fn most(&self) -> u32 {
+        self.most.unwrap_or(USUAL).clamp(1, MOST)
+    }
+}
+
+#[derive(Serialize)]
+struct HouseholdOut {
+    id: i64,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    name: Option<String>,
+    lang: String,
+    country: Option<String>,
+    time_zone: String,
+    since: DateTime<Utc>,
+    last_heard: Option<NaiveDate>,
+    need: &'static str,
+    open_alarms: usize,
+    advised_at: Option<DateTime<Utc>>,
+    advice: Option<Advice>,
+}
+
+fn out(seen: Seen, scope: Scope, now: DateTime<Utc>) -> HouseholdOut {
+    let (need, _) = need(&seen.household, seen.alarms.len(), None, now);
+    let Household { id, name, lang, country, time_zone, since, talk, .. } = seen.household;
+    HouseholdOut {
+        id,
+        name: (scope >= Scope::People).then_some(name),
+        lang,
+        country,
+        time_zone,
+        since,
+        last_heard: talk.last_heard.map(|day| date(day.0)),
+        need: need.id(),
+        open_alarms: seen.alarms.len(),
+        advised_at: talk.last_advice.as_ref().map(|last| last.at),
+        advice: talk.last_advice.map(|last| last.advice),
+    }
+}
+
+fn date(day: i32) -> NaiveDate {
+    NaiveDate::default() + Duration::days(i64::from(day))
+}
+
+async fn households(
+    State(pages): State<Arc<Pages>>,
+    Extension(scope): Extension<Scope>,
+    page: Result<Query<Page>, QueryRejection>,
+) -> Result<Response, Refused> {
+    let Query(page) = page?;
+    let now = (pages.clock)();
+    let seen = pages.store.overview_after(page.after, page.most()).await?;
+    let next = (seen.len() == page.most() as usize).then(|| seen.last().map(|seen| seen.household.id)).flatten();
+    let households: Vec<HouseholdOut> = seen.into_iter().map(|seen| out(seen, scope, now)).collect();
+    Ok(Json(serde_json::json!({ "households": households, "next": next })).into_response())
+}
+
+async fn one(store: &Store, id: i64) -> Result<Seen, Refused> {
+    let found = store.overview_after(id.saturating_sub(1), 1).await?;
+    found.into_iter().find(|seen| seen.household.id == id).ok_or(Refused::NoHousehold(id))
+}
+
+async fn household(
+    State(pages): State<Arc<Pages>>,
+    Extension(scope): Extension<Scope>,
+    id: Result<Path<i64>, PathRejection>,
+) -> Result<Response, Refused> {
+    let Path(id) = id?;
+    let seen = one(&pages.store, id).await?;
+    Ok(Json(out(seen, scope, (pages.clock)())).into_response())
+}
+
+#[derive(Serialize)]
+struct FactOut {
+    id: i64,
+    day: NaiveDate,
+    told_at: Option<DateTime<Utc>>,
+    #[serde(flatten)]
+    what: What,
+}
+
+/// What they told, in the order told; a place is told only to those who may know names.
+async fn facts(
+    State(pages): State<Arc<Pages>>,
+    Extension(scope): Extension<Scope>,
+    id: Result<Path<i64>, PathRejection>,
+    page: Result<Query<Page>, QueryRejection>,
+) -> Result<Response, Refused> {
+    let (Path(id), Query(page)) = (id?, page?);
+    one(&pages.store, id).await?;
+    let found: Vec<Fact> = pages.store.facts_after(id, page.after, page.most()).await?;
+    let next = (found.len() == page.most() as usize).then(|| found.last().map(|fact| fact.id)).flatten();
+    let shown = |fact: &Fact| scope >= Scope::People || !matches!(fact.what, What::Place { .. } | What::Sited { .. });
+    let facts: Vec<FactOut> = found
+        .into_iter()
+        .filter(shown)
+        .map(|Fact { id, day, told_at, what }| FactOut {
+            id,
+            day: date(day.0),
+            told_at: DateTime::from_timestamp(told_at, 0),
+            what,
+        })
+        .collect();
+    Ok(Json(serde_json::json!({ "facts": facts, "next": next })).into_response())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_description_names_every_path_and_no_other() {
+        let described: serde_json::Value = serde_json::from_str(OPENAPI).expect("JSON");
+        let paths: Vec<&str> = described["paths"].as_object().expect("paths").keys().map(String::as_str).collect();
+        let mut served = PATHS.to_vec();
+        served.push("/api/openapi.json");
+        served.sort_unstable();
+        assert_eq!(paths, served);
+        for path in PATHS {
+            let get = &described["paths"][path]["get"];
+            assert!(get["security"].is_array() && get["responses"]["401"].is_object(), "{path}");
+            assert!(get["responses"]["400"].is_object(), "{path}");
+        }
+    }
+}
