@@ -1,6 +1,6 @@
-//! Every gateway that is shipped, by its table of recorded calls: what comes in, what goes out, what receipts say,
+//! Every gateway that is shipped, by its table of calls: what comes in, what goes out, what receipts say,
 //! and that a call with another key is refused. The signatures in the tables were made by another implementation
-//! (Python's hmac); the shapes are those that the kinds of provider document.
+//! (Python's hmac); the shapes follow what kinds of provider document; none was recorded from one.
 
 use bellyful::config::{Config, GatewayConfig, Secret};
 use bellyful::gateway::call::Call;
@@ -48,7 +48,7 @@ fn gateway(name: &str, table: &Value, secret: Option<&str>, send_url: &str) -> G
     all.remove(name).expect("it was just configured")
 }
 
-/// The time at which the recorded calls were made.
+/// The time at which the calls of the tables are made.
 fn now() -> DateTime<Utc> {
     "2026-03-02T06:30:00Z".parse().expect("a time")
 }
