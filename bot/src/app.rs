@@ -244,20 +244,23 @@ pub fn serve(args: &ServeArgs) -> anyhow::Result<()> {
         let mind = Arc::new(mind);
         let secure = config.public_url.as_ref().is_some_and(|url| url.starts_with("https://"));
         let pages = pages::routes(Arc::new(Pages::new(store.clone(), mind.clone(), machine_clock(), secure)));
+        // Heard from before anyone knows that it runs: a stop that comes at once is a stop in order too.
+        let told_to_stop = told_to_stop()?;
         let node = Node::start(&config, store, mind, Some(pages)).await?;
         println!("listening on http://{}", node.address);
-        told_to_stop().await?;
+        told_to_stop.await;
         node.stop().await
     })
 }
 
-/// Returns once the process is told to stop.
-pub async fn told_to_stop() -> std::io::Result<()> {
+/// Listens from now on for a word to stop; what it gives ends once that word has come.
+pub fn told_to_stop() -> std::io::Result<impl Future<Output = ()>> {
     use tokio::signal::unix::{SignalKind, signal};
-    let mut terminate = signal(SignalKind::terminate())?;
-    tokio::select! {
-        _ = terminate.recv() => {}
-        result = tokio::signal::ctrl_c() => result?,
-    }
-    Ok(())
+    let (mut terminate, mut interrupt) = (signal(SignalKind::terminate())?, signal(SignalKind::interrupt())?);
+    Ok(async move {
+        tokio::select! {
+            _ = terminate.recv() => {}
+            _ = interrupt.recv() => {}
+        }
+    })
 }

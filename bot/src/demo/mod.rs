@@ -99,12 +99,11 @@ async fn demo(listen: SocketAddr) -> anyhow::Result<()> {
         }
         eprintln!("The history of all {} households is whole.", FAMILIES.len());
     });
-    let served = axum::serve(listener, routes).with_graceful_shutdown(async {
-        let _ = told_to_stop().await;
-    });
+    let (stop, stop_for_good) = (told_to_stop()?, told_to_stop()?);
+    let served = axum::serve(listener, routes).with_graceful_shutdown(stop);
     tokio::select! {
         served = served => served?,
-        () = async { let _ = told_to_stop().await; tokio::time::sleep(std::time::Duration::from_secs(2)).await } => {}
+        () = async { stop_for_good.await; tokio::time::sleep(std::time::Duration::from_secs(2)).await } => {}
     }
     filling.abort();
     store.close().await;
