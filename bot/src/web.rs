@@ -226,29 +226,26 @@ async fn send_directly(door: &Door, gateway: &Gateway, alarm: &Outbound) {
     }
 }
 
-/// Waits for the answer to be decided and gives it in the response; else acknowledges, and it waits for the next call.
+/// Waits for the answer to be decided and gives it in the response; else acknowledges, and it waits for the same call
+/// to come again. A call that comes again gets the same answer: its gateway did not hear the first.
 async fn in_response(door: &Door, gateway: &Gateway, first: &str) -> Response {
     let Some(shape) = &gateway.profile.out.in_response else { return answer(&gateway.profile.texts.answer) };
     let until = Instant::now() + Duration::from_millis(shape.within_ms);
     let owner = format!("response {first}");
     while Instant::now() < until {
         let now = Utc::now();
-        match door.store.claim_one(&owner, first, now, now + crate::jobs::lease()).await {
-            Ok(Some(send)) => {
-                let (headers, body) = gateway.in_response(shape, &send.id, &send.to, &send.text);
-                if let Err(error) = door.store.settle(&[(send, Outcome::Sent { wire_id: None })], now).await {
-                    tracing::error!(%error, "an answer given in a response may be given again");
-                }
-                let mut response = Response::new(Body::from(body));
-                for (name, value) in headers {
-                    if let (Ok(name), Ok(value)) =
-                        (header::HeaderName::from_bytes(name.as_bytes()), HeaderValue::from_str(&value))
-                    {
-                        response.headers_mut().insert(name, value);
-                    }
-                }
-                return response;
+        let said = async {
+            let Some(send) = door.store.claim_one(&owner, first, now, now + crate::jobs::lease()).await? else {
+                return door.store.sent_before(first).await;
+            };
+            let said = (send.to.clone(), send.text.clone());
+            if let Err(error) = door.store.settle(&[(send, Outcome::Sent { wire_id: None })], now).await {
+                tracing::error!(%error, "an answer given in a response may be given again");
             }
+            Ok(Some(said))
+        };
+        match said.await {
+            Ok(Some((to, text))) => return worded(gateway.in_response(shape, first, &to, &text)),
             Ok(None) => tokio::time::sleep(Duration::from_millis(20)).await,
             Err(error) => {
                 tracing::error!(%error, "an answer could not be looked up");
@@ -257,6 +254,17 @@ async fn in_response(door: &Door, gateway: &Gateway, first: &str) -> Response {
         }
     }
     answer(&gateway.profile.texts.answer)
+}
+
+fn worded((headers, body): (Vec<(String, String)>, String)) -> Response {
+    let mut response = Response::new(Body::from(body));
+    for (name, value) in headers {
+        if let (Ok(name), Ok(value)) = (header::HeaderName::from_bytes(name.as_bytes()), HeaderValue::from_str(&value))
+        {
+            response.headers_mut().insert(name, value);
+        }
+    }
+    response
 }
 
 async fn receipt(State(door): State<Arc<Door>>, Path(name): Path<String>, request: Request) -> Response {

@@ -19,6 +19,12 @@ pub fn program() -> &'static PathBuf {
         // As a part of the tests, so that no dependency is built twice with other features.
         cargo.args(["test", "-q", "--no-run", "-p", "bellyful", "-p", "bellyful-tests", "--test", "program"]);
         cargo.current_dir(env!("CARGO_MANIFEST_DIR"));
+        // What cargo tells a test of its package would make some dependencies build anew, here and then outside again.
+        for (name, _) in std::env::vars() {
+            if name.starts_with("CARGO_PKG_") || name.starts_with("CARGO_MANIFEST_") {
+                cargo.env_remove(name);
+            }
+        }
         if folder.ends_with("release") {
             cargo.arg("--release");
         }
@@ -60,8 +66,18 @@ impl Setting {
 
     /// Starts a server and waits until it listens.
     pub fn start(&self) -> Server {
-        let mut child =
-            self.command().stdout(Stdio::piped()).stderr(Stdio::inherit()).spawn().expect("the program starts");
+        self.start_with(Stdio::inherit())
+    }
+
+    /// The same, and where its log is.
+    pub fn start_and_keep_its_log(&self) -> (Server, PathBuf) {
+        let log = fresh_folder("log").join("log");
+        let file = std::fs::File::create(&log).expect("made");
+        (self.start_with(file.into()), log)
+    }
+
+    fn start_with(&self, log: Stdio) -> Server {
+        let mut child = self.command().stdout(Stdio::piped()).stderr(log).spawn().expect("the program starts");
         let mut line = String::new();
         let mut said = BufReader::new(child.stdout.take().expect("its output is piped"));
         said.read_line(&mut line).expect("it says where it listens");

@@ -53,8 +53,8 @@ fn now() -> DateTime<Utc> {
     "2026-03-02T06:30:00Z".parse().expect("a time")
 }
 
-/// Takes one call of ours, answers it, and gives its head and body.
-async fn listen(listener: TcpListener, answer: String) -> (String, String) {
+/// Takes one call of ours, answers it with this status line, headers and body, and gives its head and body.
+async fn listen(listener: &TcpListener, status: String, answer: String) -> (String, String) {
     let (mut stream, _) = listener.accept().await.expect("a call");
     let mut bytes = Vec::new();
     let (head, body) = loop {
@@ -70,7 +70,7 @@ async fn listen(listener: TcpListener, answer: String) -> (String, String) {
             break (head, body.to_owned());
         }
     };
-    let answer = format!("HTTP/1.1 200 OK\r\ncontent-length: {}\r\n\r\n{answer}", answer.len());
+    let answer = format!("HTTP/1.1 {status}\r\nconnection: close\r\ncontent-length: {}\r\n\r\n{answer}", answer.len());
     stream.write_all(answer.as_bytes()).await.expect("still there");
     (head, body)
 }
@@ -84,7 +84,8 @@ async fn goes_out(name: &str, table: &Value) {
     let out = &table["out"];
     let listener = TcpListener::bind("127.0.0.1:0").await.expect("loopback");
     let url = format!("http://{}/send", listener.local_addr().expect("bound"));
-    let heard = tokio::spawn(listen(listener, word(&out["answer"])));
+    let answer = word(&out["answer"]);
+    let heard = tokio::spawn(async move { listen(&listener, "200 OK".to_owned(), answer).await });
     let sent = gateway(name, table, None, &url).send("m1", "+15550100", "Soak it: नमस्ते & \"2 l\"").await;
     let wire_id = out["wire_id"].as_str().map(str::to_owned);
     assert_eq!(sent, Sent::Taken { wire_id }, "{name}");
@@ -105,6 +106,36 @@ async fn goes_out(name: &str, table: &Value) {
         let query = first.split(['?', ' ']).nth(2).unwrap_or_default();
         assert_eq!(fields(query), words(&out["query"]), "{name}");
     }
+}
+
+fn class(sent: &Sent) -> &'static str {
+    match sent {
+        Sent::Taken { .. } => "taken",
+        Sent::Refused { .. } => "refused",
+        Sent::Again { .. } => "again",
+    }
+}
+
+/// Taken, refused for good, or tried again: what all gateways have in common, and each one's own.
+async fn is_judged(name: &str, table: &Value) {
+    let common = [(200, "taken"), (202, "taken"), (302, "again"), (400, "refused"), (404, "refused"), (408, "again")];
+    let more = [(410, "refused"), (422, "refused"), (425, "again"), (429, "again"), (500, "again"), (503, "again")];
+    let listener = TcpListener::bind("127.0.0.1:0").await.expect("loopback");
+    let ours = gateway(name, table, None, &format!("http://{}/send", listener.local_addr().expect("bound")));
+    let judged = async |status: String, body: String| {
+        tokio::join!(ours.send("m1", "+15550100", "Soak it."), listen(&listener, status, body)).0
+    };
+    for (status, expected) in common.into_iter().chain(more) {
+        let sent = judged(format!("{status} X"), "{}".to_owned()).await;
+        assert_eq!(class(&sent), expected, "{name}: {status}: {sent:?}");
+    }
+    for row in table["sends"].as_array().into_iter().flatten() {
+        let sent = judged(format!("{} X", row["status"]), word(&row["body"])).await;
+        assert_eq!(class(&sent), row["is"], "{name}: {row}: {sent:?}");
+    }
+    let busy = judged("429 X\r\nretry-after: 17".to_owned(), String::new()).await;
+    let Sent::Again { after, .. } = busy else { panic!("{name}: {busy:?}") };
+    assert_eq!(after, Some(std::time::Duration::from_secs(17)), "{name}");
 }
 
 #[tokio::test]
@@ -145,8 +176,25 @@ async fn every_shipped_gateway_does_what_its_table_says() {
                 assert_eq!(id.map(String::as_str), row["id"].as_str(), "{name}");
             }
         }
+        for row in table["challenges"].as_array().into_iter().flatten() {
+            let asks = Call { method: "GET".to_owned(), query: word(&row["query"]), ..Call::default() };
+            let said = ours.challenged(&asks).expect("a challenge is answered or refused");
+            assert_eq!(said.ok().as_deref(), row["says"].as_str(), "{name}: {row}");
+        }
+        assert_eq!(ours.profile.texts.challenge.is_some(), table["challenges"].is_array(), "{name}: challenge rows");
+        if table["opt_out"].is_object() {
+            let got = ours.receive(&call(&table["opt_out"]), now()).unwrap_or_else(|error| panic!("{name}: {error}"));
+            assert_eq!(got[0].text, "STOP", "{name}");
+        }
+        assert_eq!(!ours.profile.stop_words.is_empty(), table["opt_out"].is_object(), "{name}: an opt-out row");
+        if let Some(shape) = &ours.profile.out.in_response {
+            let (headers, body) = ours.in_response(shape, "m1", "+15550100", "Soak it: नमस्ते & \"2 l\"");
+            let wanted = &table["in_response"];
+            assert_eq!((headers.into_iter().collect(), body), (words(&wanted["headers"]), word(&wanted["body"])));
+        }
         if table["out"].is_object() {
             goes_out(&name, &table).await;
+            is_judged(&name, &table).await;
         }
     }
 }

@@ -1,6 +1,8 @@
 //! The plain gateway end to end: the real server as a process, a phone network that misbehaves, kill -9.
 
+mod answers;
 mod door;
 mod gateways;
 mod promise;
+mod silence;
 mod trouble;

@@ -82,6 +82,10 @@ impl Gateway {
         let profile: Profile = toml::from_str(&text).map_err(|error| {
             ConfigError::key(key("profile"), format!("`{wanted}` does not read: {}", error.message()))
         })?;
+        if profile.out.call.is_some() == profile.out.in_response.is_some() {
+            let why = format!("`{wanted}` must have [out.call] or [out.in_response], and not both");
+            return Err(ConfigError::key(key("profile"), why));
+        }
         let gateway = Gateway {
             name: name.to_owned(),
             profile,
@@ -138,7 +142,8 @@ impl Gateway {
         let challenge = self.profile.texts.challenge.as_ref().filter(|_| call.method == "GET")?;
         let mut query = call.query();
         let echo = query.remove(&challenge.echo)?;
-        let known = query.remove(&challenge.token) == self.setting(&challenge.setting);
+        let (said, word) = (query.remove(&challenge.token), self.setting(&challenge.setting));
+        let known = said.zip(word).is_some_and(|(said, word)| sign::same(said.as_bytes(), word.as_bytes()));
         Some(if known { Ok(echo) } else { Err(Refusal::Signature("The word of the challenge is wrong.".to_owned())) })
     }
 
@@ -252,10 +257,14 @@ fn moment(format: &TimeFormat, text: &str) -> Option<DateTime<Utc>> {
         TimeFormat::Rfc3339 => text.parse().ok(),
         TimeFormat::Unix => DateTime::from_timestamp(text.parse().ok()?, 0),
         TimeFormat::UnixMs => DateTime::from_timestamp_millis(text.parse().ok()?),
-        TimeFormat::Patterns(patterns) => patterns
-            .iter()
-            .find_map(|pattern| NaiveDateTime::parse_from_str(text, pattern).ok())
-            .map(|at| at.and_utc())
-            .or_else(|| text.parse().ok()),
+        TimeFormat::Patterns(patterns) => {
+            patterns.iter().find_map(|pattern| patterned(text, pattern)).or_else(|| text.parse().ok())
+        }
     }
+}
+
+/// In UTC where the pattern says no offset. (A time without a zone would read past the offset as if it were not there.)
+fn patterned(text: &str, pattern: &str) -> Option<DateTime<Utc>> {
+    let placed = DateTime::parse_from_str(text, pattern).map(|at| at.to_utc());
+    placed.or_else(|_| NaiveDateTime::parse_from_str(text, pattern).map(|at| at.and_utc())).ok()
 }

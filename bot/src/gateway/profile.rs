@@ -95,7 +95,7 @@ pub enum TimeFormat {
     Rfc3339,
     Unix,
     UnixMs,
-    /// strftime patterns in UTC, the first that fits.
+    /// strftime patterns, the first that fits; in UTC unless it has an offset (`%z`).
     Patterns(Vec<String>),
 }
 
@@ -304,6 +304,9 @@ pub struct CallOut {
     /// A response with a good status that holds one of these words was not good after all.
     #[serde(default)]
     pub refused_if: Vec<String>,
+    /// The same, but what stands in the way may be mended: the text is tried again.
+    #[serde(default)]
+    pub again_if: Vec<String>,
     /// Statuses tried again beside 408, 425, 429 and all of 500 and above.
     #[serde(default)]
     pub again: Vec<u16>,

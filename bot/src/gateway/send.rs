@@ -169,6 +169,9 @@ fn judge(call: &CallOut, status: StatusCode, body: &[u8], after: Option<Duration
     let why = format!("the gateway said {}", status.as_u16());
     if status.is_success() {
         let said = String::from_utf8_lossy(body);
+        if let Some(word) = call.again_if.iter().find(|word| said.contains(word.as_str())) {
+            return Sent::Again { why: format!("the gateway said `{word}`"), after };
+        }
         return match call.refused_if.iter().find(|word| said.contains(word.as_str())) {
             Some(word) => Sent::Refused { why: format!("the gateway said `{word}`") },
             None => Sent::Taken { wire_id: in_json(body, &call.wire_id).filter(|id| id.len() <= 256) },

@@ -133,7 +133,7 @@ fn mac(hash: Hash, key: &[u8], signed: &[u8], given: Option<&[u8]>) -> Option<Ve
 }
 
 /// Whether two words are the same, in a time that does not tell where they differ.
-fn same(a: &[u8], b: &[u8]) -> bool {
+pub fn same(a: &[u8], b: &[u8]) -> bool {
     let (a, b) = (Sha256::digest(a), Sha256::digest(b));
     a.iter().zip(b.iter()).fold(0, |differ, (a, b)| differ | (a ^ b)) == 0
 }

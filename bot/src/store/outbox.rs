@@ -226,6 +226,13 @@ impl Store {
         }))
     }
 
+    /// Recipient and words of the text with this id, if it was sent and is not erased.
+    pub async fn sent_before(&self, id: &str) -> Result<Option<(String, String)>, StoreError> {
+        let sql = "SELECT recipient, text FROM outbox WHERE id = $1 AND state IN ('sent', 'delivered') AND text <> ''";
+        let row = sqlx::query(sql).bind(id).fetch_optional(&self.read).await?;
+        row.map(|row| Ok((row.try_get("recipient")?, row.try_get("text")?))).transpose()
+    }
+
     /// Moves the leases of texts that are being sent on.
     pub async fn renew_sends(&self, owner: &str, sends: &[i64], until: DateTime<Utc>) -> Result<(), StoreError> {
         if sends.is_empty() {
