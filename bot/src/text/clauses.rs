@@ -171,7 +171,12 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
     let mut made = Clause { from, to, sentence, asks: question, first_said: to, ..Clause::default() };
     for (at, node) in row.nodes.iter().enumerate().take(to).skip(from) {
         if matches!(node.kind, Kind::Phrase | Kind::Quantity(_)) {
-            made.cues.join(&node.meaning.cues);
+            let mut cues = node.meaning.cues;
+            // "hace 3 días que": a joint, no question.
+            if at > from && row.nodes[at - 1].when().is_some() {
+                cues.remove(Cue::What);
+            }
+            made.cues.join(&cues);
         }
         let says = node.number().is_some()
             || node.quantity().is_some()

@@ -6,6 +6,7 @@
 use super::lexicon::{Lexicon, WordId};
 use super::notions::{Cue, Cues, DayWord, Meaning, NumberWord, UnitWord};
 use super::tokens::{Mark, Token, TokenKind, Tokens};
+use bellyful_core::fact::Measure;
 use bellyful_core::feeds::Feed;
 
 /// A number, worked out.
@@ -42,8 +43,8 @@ pub struct Quantity {
     pub unit: Option<UnitWord>,
     /// The number was not said: "bucket of dung".
     pub implied: bool,
-    /// A measure whose size was said with it, so that `number` is litres.
-    pub sized: Option<bellyful_core::fact::Measure>,
+    /// A measure whose size was said with it, and the litres of one; `number` is then litres in all.
+    pub sized: Option<(Measure, f64)>,
 }
 
 impl Quantity {
@@ -275,6 +276,19 @@ impl<'a> Row<'a> {
             }
             _ => String::new(),
         }
+    }
+
+    /// Whether `node` is one word that is in no list as it is typed.
+    pub fn misspelt(&self, node: &Node) -> bool {
+        let token = &self.tokens.list[node.from as usize];
+        let word = matches!(token.kind, TokenKind::Word(..)) && node.to == node.from + 1;
+        word && self.lexicon.exact(self.tokens.text(token)).is_none()
+    }
+
+    /// Whether the word of `node` is written with a capital.
+    pub fn written_large(&self, node: &Node) -> bool {
+        let token = &self.tokens.list[node.from as usize];
+        self.text[token.start as usize..].chars().next().is_some_and(char::is_uppercase)
     }
 
     /// Whether the word of `node` is written with a capital, or in a script that has none.

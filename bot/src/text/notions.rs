@@ -11,7 +11,7 @@ ids!(/// A notion that rules combine; the id is the key under `[cues]` in a lang
     Cue {
     // Joints of a sentence
     And = "and", Or = "or", But = "but", Of = "of", In = "in", With = "with", To = "to", Is = "is", Was = "was",
-    Not = "not", Without = "without", Nothing = "nothing", Only = "only", About = "about", Some = "some", My = "my",
+    Not = "not", Without = "without", Nothing = "nothing", Only = "only", About = "about", Some = "some", TooMuch = "too_much", My = "my",
     Holds = "holds", Modifier = "modifier", Times = "times", Minus = "minus", At = "at", Sized = "sized",
     Now = "now", Still = "still", Again = "again", Almost = "almost", DontKnow = "dont_know", Point = "point", Bang = "bang",
     // Time
@@ -70,6 +70,9 @@ impl Cues {
     }
     pub fn insert(&mut self, cue: Cue) {
         self.0[cue as usize / 64] |= 1 << (cue as usize % 64);
+    }
+    pub fn remove(&mut self, cue: Cue) {
+        self.0[cue as usize / 64] &= !(1 << (cue as usize % 64));
     }
     pub const fn has(&self, cue: Cue) -> bool {
         self.0[cue as usize / 64] & (1 << (cue as usize % 64)) != 0

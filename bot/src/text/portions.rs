@@ -489,6 +489,19 @@ impl Reader<'_> {
         if amount.is_none() && !self.bare_counts(clause, from, to, doing) {
             return;
         }
+        if amount.is_none()
+            && matches!(first, Some(Thing::Water))
+            && clause.has(Cue::Only)
+            && self.amount_came_before(clause, from)
+        {
+            return;
+        }
+        // "there is a lot of water in it" puts none in.
+        let vague =
+            amount.is_some_and(|a| matches!(a.what, Piece::Amount(q) if q.number.is_none() && q.unit.is_none()));
+        if vague && !doing && !self.only_portions(clause) {
+            return;
+        }
         if matches!(first, Some(Thing::Feed(_)))
             && !doing
             && amount.is_some_and(|a| matches!(a.what, Piece::Bare(n) if n.weak))
@@ -566,7 +579,9 @@ impl Reader<'_> {
                 && sentence(*told_at) == clause.sentence
                 && matches!(
                     told.what,
-                    What::Fed { amount: None, unit: None, .. } | What::Seeded { amount: None, unit: None, .. }
+                    What::Fed { amount: None, unit: None, .. }
+                        | What::Seeded { amount: None, unit: None, .. }
+                        | What::Water { amount: None, unit: None }
                 )
         };
         let found = self.facts.iter().filter(|told| open(told)).count();
@@ -575,12 +590,29 @@ impl Reader<'_> {
             return false;
         }
         match &mut self.facts[last].1.what {
-            What::Fed { amount, unit, .. } | What::Seeded { amount, unit, .. } => {
+            What::Fed { amount, unit, .. } | What::Seeded { amount, unit, .. } | What::Water { amount, unit } => {
                 (*amount, *unit) = (portion.amount, portion.unit);
             }
             _ => return false,
         }
         true
+    }
+
+    /// "2 buckets, only water": the amount of nothing named that was told just before is the water's.
+    fn amount_came_before(&mut self, clause: &Clause, water: usize) -> bool {
+        let Some((at, told)) = self.facts.last() else { return false };
+        let What::Fed { feed: Feed::FoodWaste, amount: Some(amount), unit } = told.what else { return false };
+        let unnamed = self.clauses.iter().any(|before| {
+            before.range().contains(at)
+                && before.sentence == clause.sentence
+                && before.to < clause.from
+                && before.range().all(|i| self.node(i).feed().is_none())
+        });
+        if unnamed && let Some((at, told)) = self.facts.last_mut() {
+            *at = water;
+            told.what = What::Water { amount: Some(amount), unit };
+        }
+        unnamed
     }
 
     #[allow(clippy::too_many_arguments)]
@@ -638,7 +670,18 @@ impl Reader<'_> {
 
     /// An amount of nothing named: of feed, when it can be.
     fn stands_alone(&mut self, clause: &Clause, amount: Option<Atom>, doing: bool, purpose: Purpose) -> bool {
+        const DONE: Cues = Cues::of(&[Cue::Put, Cue::Fell, Cue::Remove]);
         let Some(amount) = amount else { return false };
+        // "it holds 20 litres": how big something is, but what?
+        if matches!(amount.what, Piece::Amount(q) if !q.implied && matches!(q.unit, Some(UnitWord::Volume(_))))
+            && clause.has(Cue::Holds)
+            // One word may hold and carry in ("leva").
+            && !clause.range().any(|i| self.node(i).any(&DONE) && !self.has(i, Cue::Holds))
+        {
+            self.doubt(About::Unit, amount.at, amount.at + 1);
+            self.use_up([amount.at]);
+            return false;
+        }
         let gas_talk = clause.any(&Cues::of(&[Cue::Gas, Cue::GasBag, Cue::Flame, Cue::Cook, Cue::Stove, Cue::Tank]))
             && !clause.has(Cue::Put)
             && !doing;
@@ -680,9 +723,21 @@ impl Reader<'_> {
         }
         let water_only = (from..=to).all(|i| self.node(i).feed().is_none());
         if water_only && !doing {
-            return false;
+            let only = clause.has(Cue::Only) && !clause.has(Cue::Tank) || self.amount_follows(clause);
+            return only && (self.only_portions(clause) || clause.has(Cue::PutNot));
         }
         doing || self.only_portions(clause)
+    }
+
+    /// "water, 2 buckets": the clause after this one says how much, and no more.
+    fn amount_follows(&self, clause: &Clause) -> bool {
+        let next = self.clauses.iter().find(|next| next.from > clause.from && next.sentence == clause.sentence);
+        next.is_some_and(|next| {
+            let amounts = next.range().filter(|&at| self.node(at).quantity().is_some_and(|q| q.amount().is_some()));
+            amounts.count() == 1
+                && self.only_portions(next)
+                && next.range().all(|at| self.node(at).feed().is_none() && !self.has(at, Cue::Water))
+        })
     }
 
     /// Whether the clause holds nothing but foods, amounts, days and joints.
@@ -747,7 +802,8 @@ impl Reader<'_> {
 
     fn denied_portion(&mut self, clause: &Clause, thing: &Atom, day: i32) {
         let fed = |reader: &Self| {
-            reader.facts.iter().any(|(_, told)| matches!(told.what, What::Fed { .. } | What::Seeded { .. }))
+            let put = |what: &What| matches!(what, What::Fed { .. } | What::Seeded { .. } | What::NotFed { .. });
+            reader.facts.iter().any(|(_, told)| put(&told.what))
         };
         match thing.thing() {
             Some(Thing::Water) if self.done_here(clause) || fed(self) || self.anywhere(&Cues::of(&[Cue::Put])) => {
@@ -864,6 +920,7 @@ impl Reader<'_> {
         // "didn't put water": of water only.
         let water = clause.range().find(|&i| self.has(i, Cue::Water) && self.node(i).feed().is_none());
         if water.is_some()
+            && !clause.has(Cue::Only)
             && (self.facts.iter().any(|(told, _)| clause.range().contains(told))
                 || put_denied.is_some()
                     && !clause.range().any(|i| self.node(i).feed().is_some())

@@ -8,6 +8,7 @@ use super::notions::{Cue, Cues, DayWord, UnitWord};
 use super::numbers::and_fraction;
 use super::tokens::Mark;
 use super::wordlist::Side;
+use bellyful_core::fact::Measure;
 use chrono::{Datelike, NaiveDate};
 
 pub fn join(row: &mut Row, today: NaiveDate) {
@@ -125,7 +126,7 @@ fn quantity_at(row: &Row, at: usize) -> Option<(Quantity, usize)> {
         }
         return Some((full(number, unit), end));
     }
-    if node.meaning.letter || !node.meaning.cues.is_empty() && node.meaning.cues.has(Cue::Other) {
+    if node.meaning.letter {
         return None;
     }
     // "kilo na nusu", "litro y medio"
@@ -135,6 +136,9 @@ fn quantity_at(row: &Row, at: usize) -> Option<(Quantity, usize)> {
         && matches!(unit, UnitWord::Mass(_) | UnitWord::Volume(_) | UnitWord::Time(_) | UnitWord::Of(_))
     {
         return Some((full(Number::plain(1.0 + sign * fraction), unit), after));
+    }
+    if node.has(Cue::Other) {
+        return None;
     }
     match unit {
         UnitWord::Of(_) | UnitWord::Mass(_) | UnitWord::Volume(_) | UnitWord::Unclear => {
@@ -244,20 +248,20 @@ fn sized(row: &mut Row) {
         let mut next = at + 1;
         let count = node.number().filter(|number| !number.weak);
         let volume_at = if count.is_some() || node.number().is_some() { after_article(row, at + 1) } else { at };
-        if let Some((litres, measure, end)) = volume_measure(row, volume_at) {
+        if let Some((one, times, measure, end)) = volume_measure(row, volume_at) {
             // "20 litre wale dabbe se ek dabba": the size, then how many.
-            let (litres, end) = match (row.nodes.get(end), row.nodes.get(end + 1).and_then(self::measure)) {
+            let (times, end) = match (row.nodes.get(end), row.nodes.get(end + 1).and_then(self::measure)) {
                 (Some(by), Some((used, same))) if by.has(Cue::In) && same == measure => {
-                    (litres * used.amount().unwrap_or(1.0), end + 2)
+                    (times * used.amount().unwrap_or(1.0), end + 2)
                 }
-                _ => (litres, end),
+                _ => (times, end),
             };
-            let by = count.map_or(1.0, |number| number.value);
-            node.kind = Kind::Quantity(litre_quantity(litres * by, measure));
+            let times = times * count.map_or(1.0, |number| number.value);
+            node.kind = Kind::Quantity(litre_quantity(one, times, measure));
             node.meaning = Default::default();
             next = end;
-        } else if let Some((litres, measure, end)) = measure_of_volume(row, at) {
-            node.kind = Kind::Quantity(litre_quantity(litres, measure));
+        } else if let Some((one, times, measure, end)) = measure_of_volume(row, at) {
+            node.kind = Kind::Quantity(litre_quantity(one, times, measure));
             node.meaning = Default::default();
             next = end;
         }
@@ -272,12 +276,12 @@ fn after_article(row: &Row, at: usize) -> usize {
     at + usize::from(row.nodes.get(at).is_some_and(|node| node.number().is_some_and(|n| n.weak)))
 }
 
-fn litre_quantity(litres: f64, measure: bellyful_core::fact::Measure) -> Quantity {
+fn litre_quantity(one: f64, times: f64, measure: Measure) -> Quantity {
     Quantity {
-        number: Some(Number::plain(litres)),
+        number: Some(Number::plain(one * times)),
         unit: Some(UnitWord::Volume(1.0)),
         implied: false,
-        sized: Some(measure),
+        sized: Some((measure, one)),
     }
 }
 
@@ -289,13 +293,18 @@ fn volume(node: &Node) -> Option<f64> {
         .filter(|_| quantity.sized.is_none())
 }
 
-fn measure(node: &Node) -> Option<(Quantity, bellyful_core::fact::Measure)> {
+fn measure(node: &Node) -> Option<(Quantity, Measure)> {
     let quantity = node.quantity()?;
-    if let Some(UnitWord::Of(measure)) = quantity.unit { Some((quantity, measure)) } else { None }
+    match quantity.unit? {
+        UnitWord::Of(measure) => Some((quantity, measure)),
+        // A vessel of no fixed size that is told by its litres ("um galão de 20 litros") is nearest to a jerrycan.
+        UnitWord::Unclear => Some((quantity, Measure::Jerrycan)),
+        _ => None,
+    }
 }
 
-/// "5 litre bucket(s)", "20 litre wali balti".
-fn volume_measure(row: &Row, at: usize) -> Option<(f64, bellyful_core::fact::Measure, usize)> {
+/// "5 litre bucket(s)", "20 litre wali balti": litres of one, how many, which measure, and the node after.
+fn volume_measure(row: &Row, at: usize) -> Option<(f64, f64, Measure, usize)> {
     let litres = volume(row.nodes.get(at)?).filter(|_| !row.nodes[at].quantity().is_some_and(|q| q.implied))?;
     let mut next = at + 1;
     let mut by = 1.0;
@@ -311,11 +320,11 @@ fn volume_measure(row: &Row, at: usize) -> Option<(f64, bellyful_core::fact::Mea
         }
         by = quantity.amount()?;
     }
-    Some((litres * by, unit, next + 1))
+    Some((litres, by, unit, next + 1))
 }
 
 /// "2 buckets of 20 litres".
-fn measure_of_volume(row: &Row, at: usize) -> Option<(f64, bellyful_core::fact::Measure, usize)> {
+fn measure_of_volume(row: &Row, at: usize) -> Option<(f64, f64, Measure, usize)> {
     let (quantity, unit) = measure(row.nodes.get(at)?)?;
     let mut next = at + 1;
     if !row.nodes.get(next)?.has(Cue::Of) {
@@ -325,7 +334,7 @@ fn measure_of_volume(row: &Row, at: usize) -> Option<(f64, bellyful_core::fact::
         next += 1;
     }
     let litres = volume(row.nodes.get(next)?).filter(|_| !row.nodes[next].quantity().is_some_and(|q| q.implied))?;
-    Some((quantity.amount()? * litres, unit, next + 1))
+    Some((litres, quantity.amount()?, unit, next + 1))
 }
 
 /// "3 days ago", "for 3 days", "since Sunday", day words.
@@ -354,6 +363,10 @@ fn times(row: &mut Row, today: NaiveDate) {
             } else {
                 node.kind = Kind::When(When::Span(days));
             }
+        } else if let Some(days) = days_after(row, at) {
+            node.kind = Kind::When(When::Span(days));
+            node.meaning = Default::default();
+            next += 1;
         } else if let Some(date) = date_at(row, at, today) {
             node.kind = Kind::When(When::Day(date.0));
             next = date.1;
@@ -386,6 +399,15 @@ fn days_in(node: &Node) -> Option<i32> {
     }
     let days = quantity.in_base()?;
     (days >= 0.5 && days < 40_000.0).then(|| days.round() as i32)
+}
+
+/// "kwa siku" is "per day", but with a number after it "for so many days", where numbers follow what they count.
+fn days_after(row: &Row, at: usize) -> Option<i32> {
+    let node = &row.nodes[at];
+    let both = node.kind == Kind::Phrase && node.has(Cue::Habit) && node.has(Cue::Since);
+    let number = row.nodes.get(at + 1)?.number().filter(|n| !n.weak && !n.doubtful() && n.value.fract() == 0.0)?;
+    (both && row.lexicon.habits.number == Side::After && number.value >= 1.0 && number.value < 1000.0)
+        .then_some(number.value as i32)
 }
 
 /// "3 March", "March 3": days from today, in the past.

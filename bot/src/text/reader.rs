@@ -174,7 +174,9 @@ impl<'a> Reader<'a> {
                 if node.any(reach) && node.kind == Kind::Phrase {
                     return true;
                 }
-                if node.has(Cue::And) && !node.has(Cue::Or) || self.ends_denial(node) {
+                // "no food only water": what there was is not denied; "not only" is.
+                let but = node.has(Cue::Only) && at > clause.from && !self.node(at - 1).any(reach);
+                if node.has(Cue::And) && !node.has(Cue::Or) || but || self.ends_denial(node) {
                     return false;
                 }
                 if node.kind == Kind::Phrase && (node.meaning.sign.is_some() || node.has(Cue::Or)) {

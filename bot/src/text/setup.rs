@@ -120,7 +120,11 @@ impl Reader<'_> {
             let Some(litres) = node.quantity().filter(|_| !node.used) else { continue };
             let thing = |i: usize| self.node(i).feed().is_some() || self.has(i, Cue::Water) || self.has(i, Cue::Put);
             // A sized measure with nothing in it is its size told: "hamari 14 litre wali balti hai".
-            if let Some(unit) = litres.sized {
+            if let Some((unit, one)) = litres.sized {
+                // "2 buckets of 20 litres" is how much, not how big.
+                if litres.amount() != Some(one) {
+                    continue;
+                }
                 let told = clause.any(&TELLS) || clause.range().all(|i| i == at || self.joins(i));
                 if told && !clause.range().any(thing) && !clause.has(Cue::Put) {
                     let Some(amount) = litres.amount() else { continue };
@@ -272,11 +276,6 @@ impl Reader<'_> {
                     Cue::Holds,
                     Cue::To,
                 ]))
-                && !self.capital_unlisted(at)
-    }
-
-    fn capital_unlisted(&self, at: usize) -> bool {
-        self.node(at).unknown()
     }
 
     fn nameable(&self, at: usize) -> bool {
@@ -291,7 +290,10 @@ impl Reader<'_> {
             return None;
         }
         // The first word may be any that is written as a name or is not listed.
-        let first = self.nameable(start) || self.row.capital(self.node(start)) && self.node(start).kind == Kind::Phrase;
+        // Where a name should stand, what is a listed word only by a changed letter is a name ("Kisumu", "kidumu").
+        let node = self.node(start);
+        let large = node.kind == Kind::Phrase && self.row.written_large(node);
+        let first = self.nameable(start) || large || self.row.misspelt(node);
         if !first {
             return None;
         }

@@ -40,6 +40,7 @@ impl Reader<'_> {
         self.leaks(clause);
         self.made_signs(clause);
         self.water_in_line(clause);
+        self.too_wet(clause);
         self.oddities(clause);
     }
 
@@ -349,23 +350,56 @@ impl Reader<'_> {
         }
     }
 
+    /// "there is too much water in it": the slurry is watery, unless they say that they put it in.
+    fn too_wet(&mut self, clause: &Clause) {
+        const DONE: Cues = Cues::of(&[Cue::Put, Cue::PutPlan, Cue::Pipe, Cue::Gas, Cue::Remove]);
+        let Some(at) = clause.range().find(|&at| {
+            self.free(at, Cue::Water)
+                && (at.saturating_sub(2).max(clause.from)..(at + 3).min(clause.to)).any(|i| self.has(i, Cue::TooMuch))
+        }) else {
+            return;
+        };
+        let inside = clause.any(&Cues::of(&[Cue::In, Cue::Tank, Cue::Slurry]));
+        if inside && !clause.asks && !clause.any(&DONE) && !self.denied(clause, at) {
+            self.tell_sign(at, self.sign_day(clause, at), Sign::WaterySlurry);
+            self.use_up([at]);
+        }
+    }
+
+    /// "the road is bad", "a problem with my phone": an ordinary word stands where the digester could.
+    fn said_of_another(&self, clause: &Clause, at: usize) -> bool {
+        const JOINTS: Cues = Cues::of(&[Cue::Is, Cue::With, Cue::Of, Cue::My, Cue::Modifier, Cue::In]);
+        let joint = |i: &usize| {
+            let node = self.node(*i);
+            node.number().is_some_and(|n| n.weak) || node.kind == Kind::Phrase && node.any(&JOINTS)
+        };
+        let ordinary = |i: usize| {
+            let node = self.node(i);
+            node.kind == Kind::Phrase && node.meaning.cues == Cues::of(&[Cue::Other])
+        };
+        let before = (clause.from..at).rev().find(|i| !joint(i));
+        let linked = at + 1 < clause.to && joint(&(at + 1));
+        let after = (at + 1..clause.to).find(|i| !joint(i)).filter(|_| linked);
+        before.is_some_and(ordinary) || after.is_some_and(ordinary)
+    }
+
     fn oddities(&mut self, clause: &Clause) {
         let Some(at) =
             clause.range().find(|&at| self.node(at).any(&Cues::of(&[Cue::Wrong, Cue::Odd])) && !self.node(at).used)
         else {
             return;
         };
-        let of = self.has(at, Cue::Wrong)
-            || clause.any(&Cues::of(&[
-                Cue::Tank,
-                Cue::Flame,
-                Cue::FireWord,
-                Cue::Gas,
-                Cue::Slurry,
-                Cue::GasBag,
-                Cue::Smell,
-                Cue::Stove,
-            ]));
+        let ours = clause.any(&Cues::of(&[
+            Cue::Tank,
+            Cue::Flame,
+            Cue::FireWord,
+            Cue::Gas,
+            Cue::Slurry,
+            Cue::GasBag,
+            Cue::Smell,
+            Cue::Stove,
+        ]));
+        let of = ours || self.has(at, Cue::Wrong) && !self.said_of_another(clause, at);
         if of && !clause.asks && !self.denied(clause, at) {
             self.use_up([at]);
             self.doubt(About::Sign, clause.from, clause.to);

@@ -2,7 +2,7 @@
 
 use super::clauses::Clause;
 use super::measured::round;
-use super::nodes::{Kind, Number};
+use super::nodes::{Kind, Number, When};
 use super::notions::{Cue, Cues, UnitWord};
 use super::reader::Reader;
 use super::reading::About;
@@ -248,15 +248,15 @@ impl Reader<'_> {
             let fed_only =
                 clause.any(&Cues::of(&[Cue::Put])) && !clause.any(&Cues::of(&[Cue::Cook, Cue::Stove, Cue::Lasted]));
             if o_clock || !context || fed_only {
-                if !context
-                    && !o_clock
-                    && !fed_only
-                    && self.clauses.len() == 1
-                    && clause.range().all(|i| i == at || !self.says(i))
-                {
+                let alone = !context && !o_clock && !fed_only && self.clauses.len() == 1;
+                // "1hr": of all that is told in minutes, there is only the stove.
+                let stove = alone && self.only_time(clause);
+                if alone && !stove && clause.range().all(|i| i == at || !self.says(i)) {
                     self.doubt(About::Amount, at, at + 1);
                 }
-                continue;
+                if !stove {
+                    continue;
+                }
             }
             match (quantity.in_base(), quantity.number) {
                 (Some(minutes), Some(number)) if !number.doubtful() => {
@@ -276,6 +276,21 @@ impl Reader<'_> {
                 self.doubt(About::Amount, clause.from, clause.to);
             }
         }
+    }
+
+    /// Whether a clause says a length of time and no more, politeness and days apart.
+    fn only_time(&self, clause: &Clause) -> bool {
+        const BESIDE: Cues = Cues::of(&[Cue::About, Cue::Of, Cue::And, Cue::Only, Cue::Chatter, Cue::Morning]);
+        clause.range().all(|at| {
+            let node = self.node(at);
+            match node.kind {
+                Kind::Quantity(q) => matches!(q.unit, Some(UnitWord::Time(_))) && q.number.is_some(),
+                Kind::When(When::Day(_)) => true,
+                Kind::Phrase => node.any(&BESIDE) && node.feed().is_none() && !node.has(Cue::Since),
+                Kind::Number(number) => number.weak,
+                _ => false,
+            }
+        })
     }
 
     fn says(&self, at: usize) -> bool {
