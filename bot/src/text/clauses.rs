@@ -186,6 +186,10 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
             made.first_said = at;
         }
     }
+    // "drained ten buckets for the garden" tells, and asks nothing.
+    if made.has(Cue::Remove) && !question {
+        made.cues.remove(Cue::AskDigestate);
+    }
     made.habit = made.has(Cue::Habit);
     made.past = made.has(Cue::Was);
     made.present = made.has(Cue::Is) && !made.past || made.has(Cue::Now) || made.has(Cue::Still);

@@ -42,7 +42,9 @@ impl Reader<'_> {
                     }))
         };
         let ends = |at: usize| {
-            self.node(at).any(&Cues::of(&[Cue::Ph, Cue::Gauge, Cue::Put, Cue::Water])) || self.node(at).feed().is_some()
+            // One word may feed and tell ("deu").
+            let feeds = self.has(at, Cue::Put) && !self.has(at, Cue::Is);
+            feeds || self.node(at).any(&Cues::of(&[Cue::Ph, Cue::Gauge, Cue::Water])) || self.node(at).feed().is_some()
         };
         let mut found = None;
         for next in at + 1..clause.to.min(at + 2 + LINKS) {

@@ -35,7 +35,7 @@ ids!(/// A notion that rules combine; the id is the key under `[cues]` in a lang
     Gauge = "gauge", Temp = "temp", TempLetter = "temp_letter", Outside = "outside", Ph = "ph", People = "people",
     PeopleAre = "people_are", Water = "water", Smell = "smell", Fertilizer = "fertilizer", Crops = "crops",
     Household = "household", NumberSign = "number_sign", ForWord = "for_word", BurnThing = "burn_thing", Region = "region",
-    WeAre = "we_are",
+    WeAre = "we_are", Elsewhere = "elsewhere", NotOurs = "not_ours",
     // Qualities
     Sour = "sour", RottenEgg = "rotten_egg", Stink = "stink", Blocked = "blocked", Leak = "leak", Hiss = "hiss",
     Torn = "torn", Cracked = "cracked", Thick = "thick", Watery = "watery", Green = "green", Yellow = "yellow",

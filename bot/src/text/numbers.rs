@@ -4,7 +4,7 @@
 //! "veintiséis", "sadhe teen". Which mark parts decimals is the language's; what could be either is kept as both.
 
 use super::nodes::{Kind, Node, Number, Row};
-use super::notions::{Cue, NumberWord};
+use super::notions::{Cue, NumberWord, UnitWord};
 use super::tokens::Mark;
 use super::wordlist::Side;
 
@@ -97,7 +97,8 @@ fn number_at(row: &Row, at: usize) -> Option<(Number, usize)> {
                 {
                     number_at(row, at + 1).and_then(|(number, next)| moved(number, next))
                 }
-                _ if shift > 0.0 && shift < 0.5 => Some((Number::plain(1.0 + shift), at + 1)),
+                // "sava kilo", "paune ghanta": of one.
+                _ if shift.abs() < 0.5 => Some((Number::plain(1.0 + shift), at + 1)),
                 _ => None,
             }
         }
@@ -176,6 +177,7 @@ fn extended(row: &Row, mut number: Number, mut next: usize) -> (Number, usize) {
         && !number.weak
         && let Some((second, after)) = number_at(row, next + 1)
         && !second.weak
+        && !(ranges && is_hour_and_minutes(row, after))
     {
         let (second, after) = match and_fraction(row, after) {
             Some((fraction, sign, end)) if !second.fraction => (Number::plain(second.value + sign * fraction), end),
@@ -199,6 +201,12 @@ fn extended(row: &Row, mut number: Number, mut next: usize) -> (Number, usize) {
         }
     }
     (number, next)
+}
+
+/// "6 to 7h15": the second is a time of day, no upper end.
+fn is_hour_and_minutes(row: &Row, at: usize) -> bool {
+    let hour = row.nodes.get(at).is_some_and(|node| node.glued && node.meaning.unit == Some(UnitWord::Time(60.0)));
+    hour && row.nodes.get(at + 1).is_some_and(|node| node.glued && row.figures(node).is_some())
 }
 
 /// "and a half" at `at`: the fraction, its sign, and what follows.

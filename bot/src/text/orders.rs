@@ -182,10 +182,11 @@ impl Reader<'_> {
             return;
         }
         let bare = (0..self.row.nodes.len()).find(|&at| {
-            self.node(at).number().is_some_and(|n| !n.weak)
-                || self.node(at).quantity().is_some_and(|q| !q.implied && q.unit.is_some())
+            let said = self.node(at).number().is_some_and(|n| !n.weak)
+                || self.node(at).quantity().is_some_and(|q| !q.implied && q.unit.is_some());
+            said && !self.node(at).used && !self.of_another(at)
         });
-        let time = (0..self.row.nodes.len()).find(|&at| self.node(at).when().is_some());
+        let time = (0..self.row.nodes.len()).find(|&at| self.node(at).when().is_some() && !self.of_another(at));
         let content = self.row.nodes.iter().filter(|node| node.kind == Kind::Unknown).count();
         if let Some(at) = bare.filter(|_| self.row.words <= 3 || content == 0 && self.row.words <= 4) {
             self.doubt(About::Amount, at, at + 1);
@@ -196,6 +197,12 @@ impl Reader<'_> {
             let said = self.row.said(0, last);
             self.unsure.push(Unsure { about: About::Word, said });
         }
+    }
+
+    /// "3 cows", "the power went yesterday": said of what is no matter of the digester's.
+    fn of_another(&self, at: usize) -> bool {
+        let clause = self.clauses.iter().find(|clause| clause.range().contains(&at));
+        clause.is_some_and(|clause| self.said_of_another(clause, at) || at + 1 < clause.to && self.ordinary(at + 1))
     }
 
     /// A fact on a day that could be yesterday or tomorrow is a doubt.

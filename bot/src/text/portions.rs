@@ -252,6 +252,10 @@ impl Reader<'_> {
         if self.half_the_tank(&clause) {
             return;
         }
+        if self.for_people(&clause, &atoms) {
+            self.use_up(atoms.iter().map(|atom| atom.at));
+            return;
+        }
         let purpose = self.purpose(&clause, first);
         let fed_before = self.facts.len();
         let mut last_unit = None;
@@ -259,6 +263,33 @@ impl Reader<'_> {
         while at < atoms.len() {
             at = self.portion(&clause, &atoms, at, purpose, fed_before, &mut last_unit);
         }
+    }
+
+    /// What was bought, eaten or cooked by the family went into no digester.
+    fn for_people(&self, clause: &Clause, atoms: &[Atom]) -> bool {
+        if clause.any(&Cues::of(&[Cue::Put, Cue::Fell, Cue::Seed, Cue::Tank, Cue::Slurry])) {
+            return false;
+        }
+        if clause.has(Cue::Elsewhere) {
+            return true;
+        }
+        if clause.has(Cue::Remove) {
+            return false;
+        }
+        let timed = clause
+            .range()
+            .any(|at| self.node(at).quantity().is_some_and(|q| matches!(q.unit, Some(UnitWord::Time(_)))));
+        let cook = |at: usize| self.node(at).kind == Kind::Phrase && self.has(at, Cue::Cook);
+        // "cooked 3 kg rice", "3 kilo chawal pakaya", and not "cooked rice 3 kg".
+        let cooked = match (atoms.first(), atoms.last()) {
+            (Some(first), Some(last)) => {
+                let from = first.at.saturating_sub(2).max(clause.from);
+                (from..first.at).any(cook) && first.thing().is_none()
+                    || (last.at + 1..clause.to.min(last.at + 3)).any(cook)
+            }
+            _ => false,
+        };
+        cooked && !timed && atoms.iter().any(|atom| atom.thing().is_some())
     }
 
     fn purpose(&self, clause: &Clause, index: usize) -> Purpose {

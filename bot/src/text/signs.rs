@@ -253,6 +253,12 @@ impl Reader<'_> {
             let near = |cues: &Cues| {
                 clause.range().filter(|&i| i != at && self.node(i).any(cues)).map(|i| i.abs_diff(at)).min()
             };
+            let elsewhere = near(&Cues::of(&[Cue::NotOurs])).unwrap_or(usize::MAX);
+            let ours = near(&LEAKY).into_iter().chain(near(&Cues::of(&[Cue::Tank, Cue::Slurry]))).min();
+            let ours = ours.unwrap_or(usize::MAX);
+            if elsewhere < ours && !clause.has(Cue::Gas) {
+                continue;
+            }
             let self_says = self.node(at).any(&LEAKY);
             let day = self.sign_day(clause, at);
             let bag = clause
@@ -277,7 +283,13 @@ impl Reader<'_> {
 
     /// Something that is not the digester's does the leaking.
     fn other_thing(&self, clause: &Clause) -> bool {
-        clause.range().any(|i| self.node(i).unknown() || self.node(i).has(Cue::BurnThing))
+        clause.range().any(|i| {
+            let node = self.node(i);
+            let vessel = node.quantity().is_some_and(
+                |q| matches!(q.unit, Some(UnitWord::Of(measure)) if !matches!(measure, Measure::Bag | Measure::Sack)),
+            );
+            node.unknown() || node.any(&Cues::of(&[Cue::BurnThing, Cue::NotOurs])) || vessel
+        })
     }
 
     fn made_signs(&mut self, clause: &Clause) {
@@ -367,20 +379,23 @@ impl Reader<'_> {
     }
 
     /// "the road is bad", "a problem with my phone": an ordinary word stands where the digester could.
-    fn said_of_another(&self, clause: &Clause, at: usize) -> bool {
+    pub fn said_of_another(&self, clause: &Clause, at: usize) -> bool {
         const JOINTS: Cues = Cues::of(&[Cue::Is, Cue::With, Cue::Of, Cue::My, Cue::Modifier, Cue::In]);
         let joint = |i: &usize| {
             let node = self.node(*i);
             node.number().is_some_and(|n| n.weak) || node.kind == Kind::Phrase && node.any(&JOINTS)
         };
-        let ordinary = |i: usize| {
-            let node = self.node(i);
-            node.kind == Kind::Phrase && node.meaning.cues == Cues::of(&[Cue::Other])
-        };
         let before = (clause.from..at).rev().find(|i| !joint(i));
         let linked = at + 1 < clause.to && joint(&(at + 1));
         let after = (at + 1..clause.to).find(|i| !joint(i)).filter(|_| linked);
-        before.is_some_and(ordinary) || after.is_some_and(ordinary)
+        before.is_some_and(|i| self.ordinary(i)) || after.is_some_and(|i| self.ordinary(i))
+    }
+
+    /// A word of daily life that is no matter of the digester's, a beast among them.
+    pub fn ordinary(&self, at: usize) -> bool {
+        const BEASTS: Cues = Cues::of(&[Cue::Cow, Cue::Pig, Cue::Chicken, Cue::Goat, Cue::Horse, Cue::NotOurs]);
+        let node = self.node(at);
+        node.kind == Kind::Phrase && (node.meaning.cues == Cues::of(&[Cue::Other]) || node.any(&BEASTS))
     }
 
     fn oddities(&mut self, clause: &Clause) {
