@@ -235,7 +235,7 @@ pub fn serve(args: &ServeArgs) -> anyhow::Result<()> {
         .unwrap_or_else(|_| tracing_subscriber::EnvFilter::new("info"));
     let _ = tracing_subscriber::fmt().with_env_filter(filter).with_writer(std::io::stderr).try_init();
     let config = Config::read(args.config.as_deref(), std::env::vars().filter(|(name, _)| name.starts_with(PREFIX)))?;
-    let mind = Mind::new(None, rand::random())?;
+    let mind = Mind::new(config.lang_dir.as_deref(), rand::random())?;
     let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build()?;
     runtime.block_on(async {
         let store = Store::open(config.database.reveal())

@@ -64,6 +64,8 @@ pub struct Config {
     /// Where the world reaches us, such as `https://bot.example.org`: gateways that sign the address of a call sign
     /// this one.
     pub public_url: Option<String>,
+    /// A folder with further languages, or others' words for the built-in ones: `xx/words.toml`, `xx/replies.ftl`.
+    pub lang_dir: Option<PathBuf>,
     /// Turns worked at once; 0: as many as there are cores.
     #[serde(deserialize_with = "number")]
     pub workers: usize,
@@ -82,6 +84,7 @@ impl Default for Config {
             listen: SocketAddr::from(([127, 0, 0, 1], 8080)),
             database: Secret::new("sqlite:bellyful.db"),
             public_url: None,
+            lang_dir: None,
             workers: 0,
             texts_per_day: 40,
             texts_per_minute: 10,

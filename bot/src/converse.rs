@@ -13,6 +13,7 @@ use bellyful_core::advice::Advice;
 use chrono::{DateTime, SecondsFormat, Utc};
 use serde::{Deserialize, Serialize};
 use std::io::{BufRead, Write};
+use std::path::PathBuf;
 
 /// Name of the only gateway there is here.
 pub const GATEWAY: &str = "converse";
@@ -203,16 +204,20 @@ pub struct ConverseArgs {
     /// Of all chance: the same lines and seed give the same bytes
     #[arg(long, default_value_t = 1)]
     seed: u64,
+    /// A folder with further languages: xx/words.toml and xx/replies.ftl
+    #[arg(long)]
+    lang_dir: Option<PathBuf>,
 }
 
 /// Converses on standard input and output until the input ends.
 pub fn run(args: &ConverseArgs) -> Result<(), ConverseError> {
     let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build()?;
-    runtime.block_on(converse(args.seed, std::io::stdin().lock(), std::io::stdout().lock()))
+    let mind = Mind::new(args.lang_dir.as_deref(), args.seed)?;
+    runtime.block_on(converse(mind, std::io::stdin().lock(), std::io::stdout().lock()))
 }
 
-async fn converse(seed: u64, input: impl BufRead, mut output: impl Write) -> Result<(), ConverseError> {
-    let mut conversation = Conversation::new(Mind::new(None, seed)?).await?;
+async fn converse(mind: Mind, input: impl BufRead, mut output: impl Write) -> Result<(), ConverseError> {
+    let mut conversation = Conversation::new(mind).await?;
     for line in input.split(b'\n') {
         let line = line?;
         let line = String::from_utf8_lossy(&line);

@@ -76,17 +76,16 @@ impl Lexicons {
 }
 
 fn built_in_lists() -> Result<BTreeMap<String, WordList>, LexiconError> {
-    let mut lists = BTreeMap::new();
-    for folder in BUILT_IN.dirs() {
-        let code = folder.path().to_string_lossy().into_owned();
-        let Some(file) = folder.get_file(folder.path().join("words.toml")) else { continue };
-        let text = file
-            .contents_utf8()
-            .ok_or_else(|| LexiconError::Wrong { language: code.clone(), reason: "the file is not UTF-8".into() })?;
-        let list = WordList::parse(&code, text)?;
-        lists.insert(code, list);
-    }
-    Ok(lists)
+    built_in_files().map(|(code, text)| Ok((code.clone(), WordList::parse(&code, text)?))).collect()
+}
+
+/// The word lists compiled in: code and text.
+pub(super) fn built_in_files() -> impl Iterator<Item = (String, &'static str)> {
+    BUILT_IN.dirs().filter_map(|folder| {
+        let file = folder.get_file(folder.path().join("words.toml"))?;
+        let text = file.contents_utf8().expect("a built-in list is UTF-8, as tested");
+        Some((folder.path().to_string_lossy().into_owned(), text))
+    })
 }
 
 /// A word of the lexicon.
@@ -134,7 +133,8 @@ impl Lexicon {
         for lender in &list.habits.borrows {
             let Some(lender) = all.get(lender) else { continue };
             for (phrase, meaning) in lender.phrases.iter().filter(|(phrase, meaning)| may_be_lent(phrase, meaning)) {
-                if !made.is_own_already(phrase) && !list.habits.not_borrowed.contains(phrase) {
+                let own = made.means_already(phrase) || made.is_own(phrase) && meaning.control.is_none();
+                if !own && !list.habits.not_borrowed.contains(phrase) {
                     let mut meaning = *meaning;
                     meaning.language = meaning.language.and_then(|at| {
                         let code = lender.languages.get(usize::from(at))?;
@@ -186,17 +186,15 @@ impl Lexicon {
         }
     }
 
-    /// Whether a lent phrase is said in this language, or a lent word is a word of it.
-    fn is_own_already(&self, phrase: &str) -> bool {
-        let ids: Vec<Option<u32>> =
-            phrase.split(' ').map(|word| self.words.get(word).copied().filter(|&id| self.own[id as usize])).collect();
-        ids.len() == 1 && ids[0].is_some() || {
-            let mut node = Some(0);
-            for id in &ids {
-                node = node.zip(*id).and_then(|(node, id)| self.steps.get(&step(node, id)).copied());
-            }
-            node.is_some_and(|node| self.meanings[node as usize].is_some())
+    /// Whether the language says this very phrase. A word of it that means nothing by itself may not be lent a meaning,
+    /// but for an order to the bot: STOP is STOP everywhere, even where "stop sms" is said.
+    fn means_already(&self, phrase: &str) -> bool {
+        let mut node = Some(0);
+        for word in phrase.split(' ') {
+            let id = self.words.get(word).copied().filter(|&id| self.own[id as usize]);
+            node = node.zip(id).and_then(|(node, id)| self.steps.get(&step(node, id)).copied());
         }
+        node.is_some_and(|node| self.meanings[node as usize].is_some())
     }
 
     /// The listed word that `folded` is, letter for letter.

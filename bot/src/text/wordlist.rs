@@ -298,3 +298,73 @@ pub fn kept_as_typed(habits: &Habits, word: &str) -> Option<String> {
     let lower: String = word.to_lowercase().nfc().filter(|&c| !fold::invisible(c)).collect();
     habits.distinct.contains(&lower).then_some(lower)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::lang::folders;
+    use std::collections::BTreeSet;
+
+    /// Said by other means where a language has no word of its own for them.
+    const OWN_WAYS: [&str; 3] = [
+        // "Three days ago" in one word; elsewhere it is said in three.
+        "days -3",
+        // Local weights, made of the units that all have.
+        "units half_kg",
+        "units quarter_kg",
+    ];
+
+    /// What one list can mean, apart from how it says it: forms of one word and local multiples count as one.
+    fn meanings(text: &str) -> BTreeSet<String> {
+        let file: File = toml::from_str(text).expect("built-in lists are right");
+        let plain = |section: &str, key: &str| {
+            let key = key.trim_end_matches("_many").trim_end_matches("_letter");
+            let key = key.split_once("_of_").map_or(key, |(_, unit)| unit);
+            match (section, key) {
+                ("days", "either_1") => "days yesterday".to_owned(),
+                ("days", "either_2") => "days -2".to_owned(),
+                _ => format!("{section} {key}"),
+            }
+        };
+        let sections = [
+            ("units", &file.units),
+            ("measures", &file.measures),
+            ("feeds", &file.feeds),
+            ("signs", &file.signs),
+            ("levels", &file.levels),
+            ("days", &file.days),
+            ("cues", &file.cues),
+            ("controls", &file.controls),
+            ("staff", &file.staff),
+        ];
+        let all = sections.iter().flat_map(|(section, keys)| keys.keys().map(|key| plain(section, key)));
+        all.filter(|meaning| !OWN_WAYS.contains(&meaning.as_str())).collect()
+    }
+
+    #[test]
+    fn every_language_can_say_what_any_other_can() {
+        let lists: Vec<(String, BTreeSet<String>)> =
+            crate::text::lexicon::built_in_files().map(|(code, text)| (code, meanings(text))).collect();
+        assert!(lists.len() >= 6, "the built-in languages");
+        let all: BTreeSet<&String> = lists.iter().flat_map(|(_, meanings)| meanings).collect();
+        for (code, have) in &lists {
+            let missing: Vec<_> = all.iter().filter(|meaning| !have.contains(**meaning)).collect();
+            assert!(missing.is_empty(), "{code}/words.toml has no words for {missing:?}");
+        }
+    }
+
+    #[test]
+    fn every_language_names_those_that_we_write() {
+        let written: BTreeSet<String> = folders(None)
+            .expect("the built-in languages")
+            .into_iter()
+            .filter(|folder| !folder.replies.is_empty() && !folder.code.contains('-'))
+            .map(|folder| folder.code)
+            .collect();
+        for (code, text) in crate::text::lexicon::built_in_files() {
+            let list = WordList::parse(&code, text).expect("built-in lists are right");
+            let missing: Vec<_> = written.iter().filter(|lang| !list.languages.contains(lang)).collect();
+            assert!(missing.is_empty(), "{code}/words.toml names no {missing:?}");
+        }
+    }
+}
