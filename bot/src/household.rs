@@ -234,6 +234,8 @@ pub struct Decision {
     pub alarm: Option<Alarm>,
     /// Alarms of this household that somebody has now acknowledged.
     pub acknowledged_by: Option<i64>,
+    /// How the talk with a field worker stands now, by their number among staff.
+    pub line: Option<(i64, crate::staff::line::Line)>,
     /// Written to the audit trail: who did what, for whom.
     pub audit: Option<String>,
 }

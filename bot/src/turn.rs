@@ -91,10 +91,7 @@ pub async fn answer(store: &Store, mind: &Mind, claim: &Claim, now: DateTime<Utc
         let sender = store.sender(&inbound.from).await?;
         let (situation, settled) = look(store, mind, sender, inbound).await?;
         let decision = match &situation.sender {
-            Sender::Staff(worker) if asks_who_needs(mind, worker, inbound) => {
-                let cares = store.cares(now - Duration::hours(CARE_HOURS)).await?;
-                staff::needs(mind, worker, store.overview().await?, &cares, inbound)
-            }
+            Sender::Staff(worker) => staff_turn(store, mind, worker, &situation, &settled, inbound, now).await?,
             _ => decide(mind, &situation, &settled, inbound),
         };
         match store.keep(Cause::Text(claim), &situation, decision, now).await {
@@ -104,8 +101,26 @@ pub async fn answer(store: &Store, mind: &Mind, claim: &Claim, now: DateTime<Utc
     }
 }
 
-fn asks_who_needs(mind: &Mind, worker: &Staff, inbound: &Inbound) -> bool {
-    staff::order(&mind.lexicons, &worker.lang, &inbound.text) == Some(Order::Needs)
+/// A field worker's text: the PIN before all, then who needs them, then what is about one household.
+async fn staff_turn(
+    store: &Store,
+    mind: &Mind,
+    worker: &Staff,
+    situation: &Situation,
+    settled: &Settled,
+    inbound: &Inbound,
+    now: DateTime<Utc>,
+) -> Result<Decision, StoreError> {
+    let known = store.line(worker.id).await?;
+    let order = staff::order(&mind.lexicons, &worker.lang, &inbound.text);
+    if let Some(decision) = staff::line::gate(mind, worker, &known, order.as_ref(), &settled.reading, inbound) {
+        return Ok(decision);
+    }
+    if order == Some(Order::Needs) {
+        let cares = store.cares(now - Duration::hours(CARE_HOURS)).await?;
+        return Ok(staff::needs(mind, worker, known.line, store.overview().await?, &cares, inbound));
+    }
+    Ok(decide(mind, situation, settled, inbound))
 }
 
 /// A household is worked by one at a time; only staff acting for it can come between.

@@ -3,6 +3,7 @@
 //! Takes the situation of the household named; gives one answer of two segments at most.
 
 mod act;
+pub mod line;
 mod needs;
 mod order;
 

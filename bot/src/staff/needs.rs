@@ -3,19 +3,27 @@
 //! Takes what the store sees of all households; gives as many as two segments hold, and how many more there are.
 
 use super::answered;
+use super::line::Line;
 use crate::household::{Decision, Household, Staff};
 use crate::message::Inbound;
 use crate::mind::Mind;
 use crate::pages::need::Hands;
 use crate::pages::today::in_order;
 use crate::reply::catalog::Value;
-use crate::reply::compose::{Piece, Rank};
+use crate::reply::compose::{Piece, Rank, Room};
 use crate::reply::word::Voice;
 use crate::store::{Care, Seen};
 use std::collections::BTreeMap;
 
 /// The pressing ones that are the worker's own or nobody's, and that nobody else has in hand.
-pub fn needs(mind: &Mind, worker: &Staff, seen: Vec<Seen>, cares: &BTreeMap<i64, Care>, inbound: &Inbound) -> Decision {
+pub fn needs(
+    mind: &Mind,
+    worker: &Staff,
+    line: Line,
+    seen: Vec<Seen>,
+    cares: &BTreeMap<i64, Care>,
+    inbound: &Inbound,
+) -> Decision {
     let voice = Voice::in_lang(&mind.catalog, &worker.lang);
     let mine = |household: &Household| household.staff_id.is_none_or(|id| id == worker.id);
     let items: Vec<String> = in_order(seen, cares, inbound.received_at)
@@ -33,26 +41,44 @@ pub fn needs(mind: &Mind, worker: &Staff, seen: Vec<Seen>, cares: &BTreeMap<i64,
             voice.say("staff-needs-item", &values)
         })
         .collect();
-    let piece = match items.len() {
-        0 => voice.must("staff-needs-none", &[]),
-        // From all of them to the first alone: the fullest that fits is sent.
-        all => Piece::or(Rank::Must, (1..=all.min(MOST)).rev().map(|shown| list(&voice, &items, shown)).collect()),
+    let mut texts = if items.is_empty() { vec![] } else { pages(&voice, &items) };
+    let first = match texts.is_empty() {
+        true => voice.must("staff-needs-none", &[]),
+        false => Piece::new(Rank::Must, texts.remove(0)),
     };
     Decision {
-        replies: vec![answered(mind, worker, inbound, vec![piece])],
+        replies: vec![answered(mind, worker, inbound, vec![first])],
+        line: Some((worker.id, Line { more: texts, ..line })),
         audit: Some(format!("{} asked who needs them", worker.name)),
         ..Decision::default()
     }
 }
 
-/// Households that two segments can hold at the very most.
-const MOST: usize = 40;
+/// Households that are listed at the very most, over all texts.
+const MOST: usize = 200;
 
-fn list(voice: &Voice, items: &[String], shown: usize) -> String {
-    let values = [("count", Value::Number(items.len() as f64)), ("list", items[..shown].join(" ").into())];
-    let said = voice.say("staff-needs", &values);
-    match items.len() - shown {
-        0 => said,
-        rest => format!("{said} {}", voice.say("staff-needs-rest", &[("count", Value::Number(rest as f64))])),
+/// The list in texts of two segments, each saying how many are still to come.
+fn pages(voice: &Voice, items: &[String]) -> Vec<String> {
+    let listed = &items[..items.len().min(MOST)];
+    let (mut texts, mut from) = (vec![], 0);
+    while from < listed.len() {
+        let text = |to: usize| {
+            let list = listed[from..to].join(" ");
+            let said = match from {
+                0 => {
+                    let values = [("count", Value::Number(items.len() as f64)), ("list", list.into())];
+                    voice.say("staff-needs", &values)
+                }
+                _ => list,
+            };
+            match items.len() - to {
+                0 => said,
+                rest => format!("{said} {}", voice.say("staff-needs-rest", &[("count", Value::Number(rest as f64))])),
+            }
+        };
+        let to = (from + 1..=listed.len()).take_while(|&to| Room::STAFF.fits(&text(to))).last().unwrap_or(from + 1);
+        texts.push(text(to));
+        from = to;
     }
+    texts
 }

@@ -58,6 +58,7 @@ const TABLES: [Table; 15] = [
             ("lang", Text),
             ("role", Text),
             ("password_hash", Text),
+            ("line", Text),
         ],
     ),
     (

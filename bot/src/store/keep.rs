@@ -74,6 +74,13 @@ impl Store {
             keep_stop(&mut tx, household, &claim.inbound.from, stop, now).await?;
         }
         keep_clock(&mut tx, household, &decision, now).await?;
+        if let Some((staff, line)) = &decision.line {
+            sqlx::query("UPDATE staff SET line = $2 WHERE id = $1")
+                .bind(staff)
+                .bind(json(line))
+                .execute(&mut *tx)
+                .await?;
+        }
         if let Some(what) = &decision.audit {
             sqlx::query("INSERT INTO audit (household_id, at, what) VALUES ($1, $2, $3)")
                 .bind(household)

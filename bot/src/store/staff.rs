@@ -1,7 +1,10 @@
 //! Field workers: who may look after households.
 
+use super::rows::from_json;
 use super::{Store, StoreError};
 use crate::household::Staff;
+use crate::staff::line::Known;
+use sqlx::Row;
 
 /// A field worker to be added.
 #[derive(Debug, Clone, PartialEq)]
@@ -53,6 +56,23 @@ impl Store {
         let gone = sqlx::query("DELETE FROM staff WHERE name = $1").bind(name).execute(&mut *tx).await?;
         self.commit("staff", tx).await?;
         Ok(gone.rows_affected() > 0)
+    }
+
+    /// How the talk with a field worker stands.
+    pub async fn line(&self, id: i64) -> Result<Known, StoreError> {
+        let row = sqlx::query("SELECT role, line FROM staff WHERE id = $1").bind(id).fetch_one(&self.read).await?;
+        let managers = sqlx::query(
+            "SELECT id, name, phone, gateway, lang FROM staff WHERE role = 'lead' AND phone IS NOT NULL AND id <> $1 \
+             ORDER BY name LIMIT 8",
+        )
+        .bind(id)
+        .fetch_all(&self.read)
+        .await?;
+        Ok(Known {
+            viewer: row.try_get::<String, _>("role")? == "viewer",
+            line: from_json("line", row.try_get("line")?)?,
+            managers: managers.iter().map(super::household::staff).collect::<Result<_, _>>()?,
+        })
     }
 
     /// A field worker's password hash, for the log-in.
