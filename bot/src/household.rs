@@ -236,6 +236,8 @@ pub struct Decision {
     pub acknowledged_by: Option<i64>,
     /// How the talk with a field worker stands now, by their number among staff.
     pub line: Option<(i64, crate::staff::line::Line)>,
+    /// The text held a PIN: its words are not kept.
+    pub secret: bool,
     /// Written to the audit trail: who did what, for whom.
     pub audit: Option<String>,
 }

@@ -1,8 +1,10 @@
-//! The plain gateway end to end: the real server as a process, a phone network that misbehaves, kill -9.
+//! The plain gateway end to end: the real server as a process, a phone network that misbehaves, kill -9. And field
+//! workers by text.
 
 mod answers;
 mod door;
 mod gateways;
 mod promise;
 mod silence;
+mod staff;
 mod trouble;

@@ -268,7 +268,7 @@ staff-needs-item = { $name }: { $need ->
    *[leak] leak?
 }.
 staff-needs-none = Nobody needs you now.
-staff-needs-rest = And { $count } more.
+staff-needs-rest = And { $count } more: MORE.
 staff-note = Written down for { $name }.
 staff-take = { $name } is yours now. HAND BACK { $id } gives it back.
 staff-hand-back = { $name } is no longer yours.

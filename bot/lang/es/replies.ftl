@@ -270,7 +270,7 @@ staff-needs-item = { $name }: { $need ->
    *[leak] ¿fuga?
 }.
 staff-needs-none = Ahora nadie le necesita.
-staff-needs-rest = Y { $count } mas.
+staff-needs-rest = Y { $count } mas: MAS.
 staff-note = Anotado para { $name }.
 staff-take = { $name } ya queda con usted. DEVUELVO { $id } lo devuelve.
 staff-hand-back = { $name } ya no queda con usted.

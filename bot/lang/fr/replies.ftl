@@ -270,7 +270,7 @@ staff-needs-item = { $name }: { $need ->
    *[leak] fuite?
 }.
 staff-needs-none = Personne n'a besoin de vous maintenant.
-staff-needs-rest = Et { $count } autres.
+staff-needs-rest = Et { $count } autres: PLUS.
 staff-note = Noté pour { $name }.
 staff-take = { $name } est à vous maintenant. JE RENDS { $id } pour le rendre.
 staff-hand-back = { $name } n'est plus à vous.

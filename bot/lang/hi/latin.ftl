@@ -262,7 +262,7 @@ staff-needs-item = { $name }: { $need ->
    *[leak] leak?
 }.
 staff-needs-none = Abhi kisi ko aapki zaroorat nahi.
-staff-needs-rest = Aur { $count } hain.
+staff-needs-rest = Aur { $count } hain: MORE.
 staff-note = { $name } ke liye likh liya.
 staff-take = { $name } ab aapke zimme. HAND BACK { $id } se wapas.
 staff-hand-back = { $name } ab aapke zimme nahi.

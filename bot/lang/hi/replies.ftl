@@ -262,7 +262,7 @@ staff-needs-item = { $name }: { $need ->
    *[leak] लीक?
 }।
 staff-needs-none = अभी किसी को आपकी ज़रूरत नहीं।
-staff-needs-rest = और { $count } हैं.
+staff-needs-rest = और { $count } हैं: MORE.
 staff-note = { $name } के लिए लिख लिया।
 staff-take = { $name } अब आपके ज़िम्मे। HAND BACK { $id } से वापस।
 staff-hand-back = { $name } अब आपके ज़िम्मे नहीं।

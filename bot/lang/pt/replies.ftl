@@ -270,7 +270,7 @@ staff-needs-item = { $name }: { $need ->
    *[leak] fuga?
 }.
 staff-needs-none = Agora ninguém precisa de si.
-staff-needs-rest = E mais { $count }.
+staff-needs-rest = E mais { $count }: MAIS.
 staff-note = Anotado para { $name }.
 staff-take = { $name } agora fica consigo. DEVOLVO { $id } devolve.
 staff-hand-back = { $name } ja nao fica consigo.

@@ -263,7 +263,7 @@ staff-needs-item = { $name }: { $need ->
    *[leak] inavuja?
 }.
 staff-needs-none = Hakuna anayekuhitaji sasa.
-staff-needs-rest = Na wengine { $count }.
+staff-needs-rest = Na wengine { $count }: ZAIDI.
 staff-note = Imeandikwa kwa { $name }.
 staff-take = { $name } ni wako sasa. RUDISHA { $id } kuirudisha.
 staff-hand-back = { $name } si wako tena.

@@ -1,12 +1,13 @@
 //! A field worker's line: the PIN that guards personal data once a day, the lock after wrong ones, and MORE.
 //!
 //! Takes the line as kept and a text; gives what follows, or nothing when the text may go on. A PIN is kept as a hash.
-//! A danger is never held up: taking an alarm needs no PIN.
+//! A danger is never held up: neither telling of one nor taking an alarm needs a PIN.
 
 use super::{Order, answered};
 use crate::household::{Decision, Staff};
 use crate::message::{Inbound, Kind, Outbound, answer_id};
 use crate::mind::Mind;
+use crate::pages::access::Role;
 use crate::reply::compose::{Piece, Rank};
 use crate::reply::word::Voice;
 use crate::text::reading::{Control, Reading};
@@ -37,7 +38,7 @@ pub struct Line {
 #[derive(Debug, Clone, PartialEq)]
 pub struct Known {
     pub line: Line,
-    pub viewer: bool,
+    pub role: Role,
     /// Managers with a phone: who is told of a lock.
     pub managers: Vec<Staff>,
 }
@@ -62,22 +63,29 @@ pub fn gate(
     };
     let now = inbound.received_at;
     let mut line = known.line.clone();
-    if matches!(order, Some(Order::Acknowledge(_))) {
+    if reading.danger() {
         return None;
     }
     if let Some(Order::Pin(pin)) = order {
         return tried(mind, worker, known, pin, inbound);
     }
-    let locked = line.locked_until.is_some_and(|until| until > now);
-    let given = line.given_at.is_some_and(|at| now - at < HOLDS);
     let personal =
         order.is_some() || super::household_meant(reading).is_some() || reading.control == Some(Control::More);
+    let least = match order {
+        Some(order) => order.least(),
+        None if reading.facts.is_empty() => Role::Viewer,
+        None => Role::Field,
+    };
+    if personal && known.role < least {
+        return say(voice.must("staff-viewer", &[]), None, None);
+    }
+    if matches!(order, Some(Order::Acknowledge(_))) {
+        return None;
+    }
+    let locked = line.locked_until.is_some_and(|until| until > now);
+    let given = line.given_at.is_some_and(|at| now - at < HOLDS);
     if personal && line.pin_hash.is_some() && (locked || !given) {
         return say(voice.must(if locked { "staff-pin-locked" } else { "staff-pin-ask" }, &[]), None, None);
-    }
-    let acts = order.is_some_and(|order| *order != Order::Needs) || !reading.facts.is_empty();
-    if personal && acts && known.viewer {
-        return say(voice.must("staff-viewer", &[]), None, None);
     }
     if order.is_none() && reading.control == Some(Control::More) {
         if line.more.is_empty() {
@@ -100,7 +108,7 @@ fn tried(mind: &Mind, worker: &Staff, known: &Known, pin: &str, inbound: &Inboun
         _ if line.locked_until.is_some_and(|until| until > now) => (voice.must("staff-pin-locked", &[]), "was locked"),
         _ if !formed => (voice.must("staff-pin-form", &[]), "gave no PIN"),
         None => {
-            line.pin_hash = crate::pages::hash(pin).ok();
+            line.pin_hash = Some(crate::pages::hash(pin).ok()?);
             line.given_at = Some(now);
             (voice.must("staff-pin-set", &[]), "set a PIN")
         }
@@ -122,7 +130,7 @@ fn tried(mind: &Mind, worker: &Staff, known: &Known, pin: &str, inbound: &Inboun
     let mut replies = vec![answered(mind, worker, inbound, vec![piece])];
     replies.extend(told);
     let audit = Some(format!("{} {audit}", worker.name));
-    Some(Decision { replies, line: Some((worker.id, line)), audit, ..Decision::default() })
+    Some(Decision { replies, line: Some((worker.id, line)), audit, secret: true, ..Decision::default() })
 }
 
 /// The word to a manager that a line is locked.

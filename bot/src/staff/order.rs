@@ -2,6 +2,7 @@
 //!
 //! Takes a text; gives an [`Order`], or nothing when the text is to be read as any other. Never looks anything up.
 
+use crate::pages::access::Role;
 use crate::text::Lexicons;
 use crate::text::fold;
 
@@ -27,6 +28,15 @@ impl Order {
             Order::Needs | Order::Pin(_) => None,
             Order::Acknowledge(of) | Order::Take(of) | Order::HandBack(of) | Order::Lift(of) => Some(of),
             Order::Note(of, _) | Order::Tell(of, _) => Some(of),
+        }
+    }
+
+    /// The least role that may give it.
+    pub fn least(&self) -> Role {
+        match self {
+            Order::Needs | Order::Pin(_) => Role::Viewer,
+            Order::Acknowledge(_) | Order::Note(..) | Order::Tell(..) => Role::Field,
+            Order::Take(_) | Order::HandBack(_) | Order::Lift(_) => Role::Field,
         }
     }
 }

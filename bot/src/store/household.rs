@@ -32,7 +32,7 @@ const AROUND: &str = "SELECT 'fact' AS part, id, day, told_at, what AS a, '' AS 
     UNION ALL SELECT 'alarm', id, 0, at, signs, said, '', '' FROM alarm \
     WHERE household_id = $1 AND acknowledged_at IS NULL \
     UNION ALL SELECT * FROM (SELECT 'staff', id, CASE WHEN id = $3 THEN 0 ELSE 1 END AS day, 0, name, phone, gateway, \
-    lang FROM staff WHERE phone IS NOT NULL ORDER BY 3, name LIMIT $4) staff \
+    lang FROM staff WHERE phone IS NOT NULL AND role <> 'viewer' ORDER BY 3, name LIMIT $4) staff \
     ORDER BY part, day, told_at, id, a, b";
 
 /// Most field workers that one alarm is told to.

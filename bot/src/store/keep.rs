@@ -68,6 +68,9 @@ impl Store {
                 return Err(StoreError::Done);
             }
         }
+        if let (true, Cause::Text(claim)) = (decision.secret, cause) {
+            sqlx::query("UPDATE inbox SET text = '' WHERE id = $1").bind(claim.row).execute(&mut *tx).await?;
+        }
         keep_phones(&mut tx, household, &decision, now).await?;
         keep_past(&mut tx, household, &decision).await?;
         if let (Some(stop), Cause::Text(claim)) = (decision.stop, cause) {

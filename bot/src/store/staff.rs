@@ -3,6 +3,7 @@
 use super::rows::from_json;
 use super::{Store, StoreError};
 use crate::household::Staff;
+use crate::pages::access::Role;
 use crate::staff::line::Known;
 use sqlx::Row;
 
@@ -69,7 +70,7 @@ impl Store {
         .fetch_all(&self.read)
         .await?;
         Ok(Known {
-            viewer: row.try_get::<String, _>("role")? == "viewer",
+            role: Role::of(row.try_get("role")?),
             line: from_json("line", row.try_get("line")?)?,
             managers: managers.iter().map(super::household::staff).collect::<Result<_, _>>()?,
         })

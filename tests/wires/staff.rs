@@ -1,0 +1,176 @@
+//! Field workers by text: the PIN that guards families' affairs, what each role may order, and MORE.
+
+use bellyful::household::{Decision, Phone};
+use bellyful::message::{Inbound, Outbound};
+use bellyful::mind::Mind;
+use bellyful::reply::compose::Room;
+use bellyful::setup::{Setup, set_up};
+use bellyful::store::{Arrival, Cause, NewStaff, Store};
+use bellyful::workbench::{nobody, work_all};
+use chrono::{DateTime, Duration, Utc};
+
+const WORKER: &str = "+99900000801";
+const LEAD: &str = "+99900000802";
+const VIEWER: &str = "+99900000803";
+
+/// A programme with one of each role, on a clock that only the test moves.
+struct Road {
+    store: Store,
+    mind: Mind,
+    now: DateTime<Utc>,
+    texts: usize,
+}
+
+impl Road {
+    async fn new() -> Road {
+        let store = Store::in_memory().await.expect("a store");
+        for (name, role, phone) in [("Brian", "field", WORKER), ("Amina", "lead", LEAD), ("Vera", "viewer", VIEWER)] {
+            let staff = NewStaff {
+                name: name.into(),
+                phone: Some(phone.into()),
+                gateway: Some("plain".into()),
+                lang: "en".into(),
+                role: role.into(),
+                password_hash: None,
+            };
+            store.add_staff(&staff).await.expect("added");
+        }
+        let now = "2026-03-02T08:00:00Z".parse().expect("a time");
+        Road { store, mind: Mind::new(None, 1).expect("sound words"), now, texts: 0 }
+    }
+
+    async fn family(&self, number: &str, setup: &str) -> i64 {
+        let setup: Setup = serde_json::from_str(setup).expect("a set-up");
+        let mut decision: Decision = set_up(&self.mind, number, "plain", &setup, self.now).expect("plausible");
+        decision.join = vec![Phone { gateway: "plain".into(), number: number.into() }];
+        self.store.keep(Cause::Hand, &nobody(), decision, self.now).await.expect("kept").household
+    }
+
+    /// What the bot sends in answer, and to whom, a minute later.
+    async fn text(&mut self, from: &str, text: &str) -> Vec<Outbound> {
+        self.texts += 1;
+        self.now += Duration::minutes(1);
+        let inbound = Inbound {
+            gateway: "plain".into(),
+            id: self.texts.to_string(),
+            from: from.into(),
+            to: None,
+            text: text.into(),
+            sent_at: self.now,
+            received_at: self.now,
+        };
+        self.store.accept(&[Arrival { inbound, alarm: None }]).await.expect("kept");
+        work_all(&self.store, &self.mind, self.now).await.expect("worked")
+    }
+
+    /// The one answer to `from`.
+    async fn says(&mut self, from: &str, text: &str) -> String {
+        let answers: Vec<Outbound> = self.text(from, text).await.into_iter().filter(|out| out.to == from).collect();
+        assert_eq!(answers.len(), 1, "{text}: {answers:?}");
+        assert!(Room::STAFF.fits(&answers[0].text), "{}", answers[0].text);
+        answers[0].text.clone()
+    }
+
+    async fn check(&mut self, from: &str, text: &str, expected: &str) {
+        let said = self.says(from, text).await;
+        assert!(said.contains(expected), "{text}: {said}");
+    }
+}
+
+const TANK: &str = r#"{"lang":"en","name":"Atieno","tank_l":1000,"liquid_l":800,"place":"Kisumu"}"#;
+
+#[tokio::test]
+async fn a_pin_is_asked_for_once_a_day_and_its_words_are_not_kept() {
+    let mut road = Road::new().await;
+    road.family("+99900000123", TANK).await;
+    road.check(WORKER, "pin 8362", "your PIN from now on").await;
+    road.check(WORKER, "history 1", "Atieno").await;
+    road.now += Duration::days(1);
+    road.check(WORKER, "history 1", "need your PIN").await;
+    road.check(WORKER, "who needs me", "need your PIN").await;
+    road.check(WORKER, "pin 8362", "holds for today").await;
+    road.check(WORKER, "history 1", "Atieno").await;
+    road.now += Duration::hours(9);
+    road.check(WORKER, "history 1", "Atieno").await;
+    road.check(WORKER, "pin 47", "4 to 8 digits").await;
+    let mut copy = vec![];
+    road.store.dump(&mut copy).await.expect("copied");
+    assert!(!String::from_utf8_lossy(&copy).contains("8362"), "a PIN is kept as a hash only");
+}
+
+#[tokio::test]
+async fn wrong_pins_lock_for_an_hour_and_tell_the_managers() {
+    let mut road = Road::new().await;
+    road.family("+99900000123", TANK).await;
+    road.check(WORKER, "pin 4711", "your PIN from now on").await;
+    for left in (1..=4).rev() {
+        road.check(WORKER, "pin 1111", &format!("Tries left: {left}")).await;
+    }
+    let last = road.text(WORKER, "pin 1111").await;
+    let to: Vec<&str> = last.iter().map(|out| out.to.as_str()).collect();
+    assert_eq!(to, [WORKER, LEAD], "{last:?}");
+    assert!(last[0].text.contains("locked for an hour"), "{}", last[0].text);
+    assert!(last[1].text.contains("Brian") && last[1].text.contains(WORKER), "{}", last[1].text);
+    for text in ["pin 4711", "history 1", "who needs me"] {
+        road.check(WORKER, text, "locked for an hour").await;
+    }
+    road.now += Duration::hours(1);
+    road.check(WORKER, "pin 4711", "holds for today").await;
+    road.check(WORKER, "history 1", "Atieno").await;
+    let trail = road.store.trail(0, 50).await.expect("read");
+    assert!(trail.iter().any(|(_, what)| what == "Brian is locked after wrong PINs"), "{trail:?}");
+}
+
+#[tokio::test]
+async fn danger_waits_for_no_pin() {
+    let mut road = Road::new().await;
+    road.family("+99900000123", TANK).await;
+    road.check(WORKER, "pin 4711", "your PIN from now on").await;
+    road.now += Duration::days(2);
+    let told = road.text("+99900000123", "strong gas smell in the kitchen").await;
+    assert!(told.iter().any(|out| out.to == "+99900000123" && out.text.contains("Everyone out")), "{told:?}");
+    assert!(told.iter().all(|out| out.to != VIEWER), "who may not act is not called: {told:?}");
+    road.check(VIEWER, "ok 1", "look but not act").await;
+    road.check(WORKER, "ok 1", "is yours").await;
+    road.check(WORKER, "history 1", "need your PIN").await;
+}
+
+#[tokio::test]
+async fn a_viewer_sees_but_every_act_is_refused() {
+    let mut road = Road::new().await;
+    let id = road.family("+99900000123", TANK).await;
+    let before = road.store.situation_of(id).await.expect("read");
+    for text in ["note 1 new valve", "tell 1 I come", "take 1", "hand back 1", "lift 1", "ok 1", "for 1: fed 5 kg"] {
+        let all = road.text(VIEWER, text).await;
+        assert_eq!(all.len(), 1, "{text}: {all:?}");
+        assert!(all[0].text.contains("look but not act"), "{text}: {}", all[0].text);
+    }
+    assert_eq!(road.store.situation_of(id).await.expect("read"), before);
+    road.check(VIEWER, "history 1", "Atieno").await;
+    road.check(VIEWER, "who needs me", "1 Atieno").await;
+}
+
+#[tokio::test]
+async fn more_goes_on_with_the_list_until_every_household_was_named() {
+    let mut road = Road::new().await;
+    for n in 0..40 {
+        road.family(&format!("+999000001{n:02}"), TANK).await;
+    }
+    road.now += Duration::days(30);
+    let mut said = road.says(WORKER, "who needs me").await;
+    assert!(said.starts_with("40 need you."), "{said}");
+    let mut named: Vec<i64> = vec![];
+    loop {
+        // "12 Atieno: silent."
+        let words: Vec<&str> = said.split(' ').collect();
+        named
+            .extend(words.windows(2).filter(|two| two[1] == "Atieno:").map(|two| two[0].parse::<i64>().expect(two[0])));
+        if !said.ends_with("more: MORE.") {
+            break;
+        }
+        said = road.says(WORKER, "more").await;
+    }
+    named.sort_unstable();
+    assert_eq!(named, (1..=40).collect::<Vec<i64>>());
+    road.check(WORKER, "more", "That was all").await;
+}
