@@ -185,6 +185,10 @@ pub struct Situation {
     pub version: i64,
     /// The household the text is about: the sender's own, or the one a field worker speaks for or asks of.
     pub household: Option<Household>,
+    /// Where it is, in their words; empty until somebody says.
+    pub place: String,
+    /// Where a field worker's words fit several households: their numbers and names, a few.
+    pub several: Vec<(HouseholdId, String)>,
     /// Their twin as kept, with the day whose dawn it stands at.
     pub twin: Option<KeptTwin>,
     /// Facts from the twin's day on, and any later; earlier ones only where a correction reaches back.
@@ -234,6 +238,8 @@ pub struct Decision {
     pub alarm: Option<Alarm>,
     /// Alarms of this household that somebody has now acknowledged.
     pub acknowledged_by: Option<i64>,
+    /// Who sees to the household from now on, for all to see: the worker's name and the need, or `None` for nobody.
+    pub care: Option<Option<(String, String)>>,
     /// How the talk with a field worker stands now, by their number among staff.
     pub line: Option<(i64, crate::staff::line::Line)>,
     /// The text held a PIN: its words are not kept.

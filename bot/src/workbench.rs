@@ -63,6 +63,8 @@ pub fn nobody() -> Situation {
         sender: Sender::Stranger { stopped: false },
         version: 0,
         household: None,
+        place: String::new(),
+        several: vec![],
         twin: None,
         facts: vec![],
         phones: vec![],

@@ -38,6 +38,8 @@ pub fn nothing_known() -> Situation {
         sender: Sender::Stranger { stopped: false },
         version: 0,
         household: None,
+        place: String::new(),
+        several: vec![],
         twin: None,
         facts: vec![],
         phones: vec![],

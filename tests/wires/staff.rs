@@ -3,10 +3,14 @@
 use bellyful::household::{Decision, Phone};
 use bellyful::message::{Inbound, Outbound};
 use bellyful::mind::Mind;
+use bellyful::pages::access::Role;
 use bellyful::reply::compose::Room;
 use bellyful::setup::{Setup, set_up};
 use bellyful::store::{Arrival, Cause, NewStaff, Store};
 use bellyful::workbench::{nobody, work_all};
+use bellyful_tests::network::{Does, Network, text_in};
+use bellyful_tests::server::Setting;
+use bellyful_tests::stores::fresh_urls;
 use chrono::{DateTime, Duration, Utc};
 
 const WORKER: &str = "+99900000801";
@@ -173,4 +177,118 @@ async fn more_goes_on_with_the_list_until_every_household_was_named() {
     named.sort_unstable();
     assert_eq!(named, (1..=40).collect::<Vec<i64>>());
     road.check(WORKER, "more", "That was all").await;
+}
+
+#[tokio::test]
+async fn every_order_has_a_least_role_and_is_refused_below_it() {
+    let rows = [
+        ("who needs me", Role::Viewer),
+        ("history 1", Role::Viewer),
+        ("note 1 new valve", Role::Field),
+        ("tell 1 I come", Role::Field),
+        ("take 1", Role::Field),
+        ("hand back 1", Role::Field),
+        ("lift 1", Role::Field),
+        ("ok 1", Role::Field),
+        ("for 1: fed 5 kg", Role::Field),
+    ];
+    for (text, least) in rows {
+        for (from, role) in [(VIEWER, Role::Viewer), (WORKER, Role::Field), (LEAD, Role::Lead)] {
+            let mut road = Road::new().await;
+            road.family("+99900000123", TANK).await;
+            let said = road.text(from, text).await.remove(0).text;
+            assert_eq!(said.contains("look but not act"), role < least, "{text} as {role:?}: {said}");
+        }
+    }
+}
+
+#[tokio::test]
+async fn what_is_taken_by_text_is_in_hand_on_the_page_and_handed_back() {
+    let mut road = Road::new().await;
+    let id = road.family("+99900000123", TANK).await;
+    road.now += Duration::days(30);
+    let hands = async |road: &Road| {
+        let cares = road.store.cares(road.now - Duration::hours(20)).await.expect("read");
+        cares.get(&id).map(|care| (care.staff.clone(), care.need.clone()))
+    };
+    road.check(WORKER, "take 1", "is yours").await;
+    assert_eq!(hands(&road).await, Some(("Brian".into(), "silent".into())));
+    road.check(LEAD, "who needs me", "Nobody needs you").await;
+    road.check(WORKER, "hand back 1", "no longer yours").await;
+    assert_eq!(hands(&road).await, None);
+    road.text("+99900000123", "strong gas smell in the kitchen").await;
+    road.check(LEAD, "ok 1", "is yours").await;
+    assert_eq!(hands(&road).await, Some(("Amina".into(), "danger".into())));
+    assert!(road.store.situation_of(id).await.expect("read").alarms.is_empty());
+}
+
+#[tokio::test]
+async fn a_household_is_found_by_part_of_its_name_or_by_its_place() {
+    let mut road = Road::new().await;
+    road.family("+99900000121", r#"{"lang":"en","name":"José Odhiambo","place":"Kisumu"}"#).await;
+    road.family("+99900000122", r#"{"lang":"en","name":"Joseph Atieno","place":"Kisumu"}"#).await;
+    road.family("+99900000123", r#"{"lang":"en","name":"Wanjiru","place":"Nakuru"}"#).await;
+    road.check(WORKER, "history odhiambo", "José Odhiambo:").await;
+    road.check(WORKER, "history wanji", "Wanjiru:").await;
+    road.check(WORKER, "note Nakuru new valve", "Written down for Wanjiru").await;
+    road.check(WORKER, "history José", "Which one? Text its number: 1 José Odhiambo, 2 Joseph Atieno.").await;
+    road.check(WORKER, "take Kisumu", "Which one?").await;
+    road.check(WORKER, "history iru", "no household").await;
+    road.check(WORKER, "history 77", "no household").await;
+    let first = road.store.situation_of(1).await.expect("read").household.expect("there");
+    assert_eq!(first.staff_id, None, "what could be two is not taken");
+}
+
+#[tokio::test]
+async fn a_word_to_a_family_waits_for_its_morning() {
+    let mut road = Road::new().await;
+    road.family("+99900000123", TANK).await;
+    road.now = "2026-03-02T19:00:00Z".parse().expect("a time");
+    let sent = road.text(WORKER, "tell 1 see you tomorrow").await;
+    let word = sent.iter().find(|out| out.to == "+99900000123").expect("a word to the family");
+    assert_eq!(word.text, "From Brian: see you tomorrow");
+    // Ten at night in Kisumu: not before seven there.
+    assert_eq!(word.not_before, "2026-03-03T04:00:00Z".parse::<DateTime<Utc>>().expect("a time"));
+    road.text("+99900000123", "STOP").await;
+    road.check(WORKER, "tell 1 hello", "no phone that takes texts").await;
+}
+
+#[tokio::test]
+async fn a_danger_that_a_worker_passes_on_is_an_alarm_of_that_household() {
+    let mut road = Road::new().await;
+    let id = road.family("+99900000123", TANK).await;
+    let told = road.text(WORKER, "for 1: strong gas smell in the kitchen").await;
+    assert!(told[0].to == WORKER && told[0].text.contains("Everyone out"), "{told:?}");
+    assert_eq!(road.store.situation_of(id).await.expect("read").alarms.len(), 1);
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_lifted_cap_lets_a_family_text_on() {
+    let network = Network::start(|_, _| Does::Takes).await;
+    let url = &fresh_urls()[0];
+    let store = Store::open(url).await.expect("a store");
+    let staff = NewStaff {
+        name: "Brian".into(),
+        phone: Some(WORKER.into()),
+        gateway: Some("plain".into()),
+        lang: "en".into(),
+        role: "field".into(),
+        password_hash: None,
+    };
+    store.add_staff(&staff).await.expect("added");
+    store.close().await;
+    let server = Setting::new(url, &network.send_url).with("BELLYFUL__TEXTS_PER_DAY", "2").start();
+    let family = "+99900000123";
+    let answers = |all: &[bellyful_tests::network::Taken]| all.iter().filter(|text| text.to == family).count();
+    for (n, text) in ["fed 1 kg rice", "fed 2 kg rice", "fed 3 kg rice"].iter().enumerate() {
+        assert_eq!(text_in(&server.url, &n.to_string(), family, text).await, Some(202));
+    }
+    network.until(std::time::Duration::from_secs(20), |all| answers(all) >= 2).await;
+    tokio::time::sleep(std::time::Duration::from_secs(2)).await;
+    assert_eq!(answers(&network.delivered()), 2, "the third is over the cap: {:?}", network.delivered());
+    assert_eq!(text_in(&server.url, "w1", WORKER, "lift cap 1").await, Some(202));
+    network.until(std::time::Duration::from_secs(20), |all| all.iter().any(|text| text.to == WORKER)).await;
+    assert_eq!(text_in(&server.url, "4", family, "fed 4 kg rice").await, Some(202));
+    let all = network.until(std::time::Duration::from_secs(20), |all| answers(all) >= 3).await;
+    assert_eq!(answers(&all), 3, "{all:?}");
 }

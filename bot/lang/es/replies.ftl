@@ -258,6 +258,7 @@ staff-alarm-again = SIGUE ABIERTO: peligro con { $name } ({ $number }): { $signs
 staff-ok = Gracias. { $name } queda con usted. Escriba: note { $id } y lo que hallo.
 staff-person = { $name } ({ $number }) pide que le llame.
 staff-unknown = No conozco el hogar "{ $said }". Escriba su numero o nombre.
+staff-which = ¿Cuál? Escriba su numero: { $list }.
 staff-help = Escriba: mi lista, history 12, for 12: fed 5 kg, nota 12 llave nueva, dile a 12 llego el martes, tomo 12, devuelvo 12, quita el limite 12, ok 12.
 staff-history = { $name }: 7 d, { $kg } kg en { $days } d, OLR { $olr } kg VS/m3/d, agua { $water } L, cocino { $minutes } min. Consejo: { $verdict }, { $ration } kg/d, riesgo { $risk }%. Ultimo mensaje hace { $ago } d.
 staff-noted = Para { $name }: { $reply }

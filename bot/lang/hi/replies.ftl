@@ -250,6 +250,7 @@ staff-alarm-again = अभी भी खतरा: { $name } ({ $number }): { $s
 staff-ok = धन्यवाद। { $name } आपके ज़िम्मे। लिखें: note { $id } और क्या मिला।
 staff-person = { $name } ({ $number }) चाहते हैं कि आप फ़ोन करें।
 staff-unknown = "{ $said }" नाम का घर नहीं मिला। नंबर या नाम लिखें।
+staff-which = कौन सा? उसका नंबर लिखें: { $list }।
 staff-help = लिखें: who needs me, history 12, for 12: fed 5 kg, note 12 नया वाल्व, tell 12 कल आऊँगा, take 12, hand back 12, lift 12, ok 12.
 staff-history = { $name }: 7 दिन: { $days } दिन में { $kg } किलो, OLR { $olr } kg VS/m3/d, पानी { $water } L, पकाया { $minutes } मिनट। सलाह: { $verdict }, { $ration } kg/d, खतरा { $risk }%। आखिरी मैसेज { $ago } दिन पहले।
 staff-noted = { $name } के लिए: { $reply }

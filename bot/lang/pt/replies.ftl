@@ -258,6 +258,7 @@ staff-alarm-again = AINDA ABERTO: perigo em { $name } ({ $number }): { $signs }.
 staff-ok = Obrigado. { $name } fica consigo. Escreva: note { $id } e o que encontrou.
 staff-person = { $name } ({ $number }) pede que lhe ligue.
 staff-unknown = Nao conheco a casa "{ $said }". Escreva o numero ou o nome.
+staff-which = Qual? Escreva o numero: { $list }.
 staff-help = Escreva: minha lista, history 12, for 12: fed 5 kg, nota 12 torneira nova, diga a 12 chego na terca, assumo 12, devolvo 12, tirar limite 12, ok 12.
 staff-history = { $name }: 7 d, { $kg } kg em { $days } d, OLR { $olr } kg VS/m3/d, agua { $water } L, cozinhou { $minutes } min. Conselho: { $verdict }, { $ration } kg/d, risco { $risk }%. Ultima mensagem ha { $ago } d.
 staff-noted = Para { $name }: { $reply }

@@ -7,6 +7,7 @@ use crate::clock::out_of_quiet;
 use crate::household::{Decision, Due, Household, Situation, Staff};
 use crate::message::{Inbound, Kind, Outbound, answer_id};
 use crate::mind::Mind;
+use crate::pages::need::{Need, need};
 use crate::reply::catalog::Value;
 use crate::reply::compose::{Room, compose};
 use crate::reply::word::Voice;
@@ -40,6 +41,7 @@ pub fn act(
         Order::Acknowledge(_) => Decision {
             acknowledged_by: Some(worker.id),
             due: vec![(Due::Alarm, None)],
+            care: hands(worker, situation, household, inbound),
             ..done("staff-ok", " took the alarm".into())
         },
         Order::Note(_, said) | Order::Tell(_, said) if said.is_empty() => {
@@ -56,13 +58,19 @@ pub fn act(
         },
         Order::Take(_) => with(
             &|household| household.staff_id = Some(worker.id),
-            done("staff-take", " took the household over".into()),
+            Decision {
+                acknowledged_by: (!situation.alarms.is_empty()).then_some(worker.id),
+                due: vec![(Due::Alarm, None)],
+                care: hands(worker, situation, household, inbound),
+                ..done("staff-take", " took the household over".into())
+            },
         ),
         Order::HandBack(_) if household.staff_id != Some(worker.id) => {
             Decision { replies: say("staff-not-yours"), ..Decision::default() }
         }
         Order::HandBack(_) => {
-            with(&|household| household.staff_id = None, done("staff-hand-back", " handed the household back".into()))
+            let handed = done("staff-hand-back", " handed the household back".into());
+            with(&|household| household.staff_id = None, Decision { care: Some(None), ..handed })
         }
         Order::Lift(_) => with(
             &|household| household.talk.uncapped_until = Some(inbound.received_at + UNCAPPED),
@@ -70,6 +78,17 @@ pub fn act(
         ),
         Order::Needs | Order::Pin(_) => Decision::default(),
     }
+}
+
+/// The worker sees to the household's need from now on, as on the page of today; nothing where there is none.
+fn hands(
+    worker: &Staff,
+    situation: &Situation,
+    household: &Household,
+    inbound: &Inbound,
+) -> Option<Option<(String, String)>> {
+    let (need, _) = need(household, situation.alarms.len(), None, inbound.received_at);
+    (need != Need::Well).then(|| Some((worker.name.clone(), need.id().to_owned())))
 }
 
 /// The field worker's words, to each phone of the family that did not say stop, by day. Errors: the message to say why not.

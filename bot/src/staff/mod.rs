@@ -13,8 +13,9 @@ use crate::mind::Mind;
 use crate::record::{local_day, record};
 use crate::reply::amounts::number;
 use crate::reply::catalog::Value;
-use crate::reply::compose::{Piece, Room, compose};
+use crate::reply::compose::{Piece, Rank, Room, compose};
 use crate::reply::word::Voice;
+use crate::talk;
 use crate::text::reading::{Ask, Reading};
 use crate::twins::Believed;
 pub use needs::needs;
@@ -49,6 +50,15 @@ fn answered(mind: &Mind, worker: &Staff, inbound: &Inbound, pieces: Vec<Piece>) 
     }
 }
 
+/// Which of several households is meant: as many as two segments hold, by number.
+fn which(voice: &Voice, situation: &Situation) -> Piece {
+    let named = |most: usize| {
+        let some = situation.several.iter().take(most).map(|(id, name)| format!("{id} {name}").trim().to_owned());
+        voice.say("staff-which", &[("list", some.collect::<Vec<_>>().join(", ").into())])
+    };
+    Piece::or(Rank::Must, (1..=situation.several.len()).rev().map(named).collect())
+}
+
 /// What follows from a field worker's text.
 pub fn decide(mind: &Mind, worker: &Staff, situation: &Situation, reading: &Reading, inbound: &Inbound) -> Decision {
     let voice = Voice::in_lang(&mind.catalog, &worker.lang);
@@ -60,6 +70,7 @@ pub fn decide(mind: &Mind, worker: &Staff, situation: &Situation, reading: &Read
             None => household_meant(reading),
         };
         let piece = match named {
+            Some(_) if !situation.several.is_empty() => which(&voice, situation),
             Some(said) => voice.must("staff-unknown", &[("said", said.into())]),
             None => voice.must("staff-help", &[]),
         };
@@ -68,6 +79,11 @@ pub fn decide(mind: &Mind, worker: &Staff, situation: &Situation, reading: &Read
     let name = || Value::Text(name_of(household));
     if let Some(order) = &order {
         return act::act(mind, worker, situation, household, order, inbound);
+    }
+    // A danger that a worker passes on is the family's: everybody out, and whoever is on call is told.
+    if reading.danger() {
+        let alarm = talk::alarm(mind, situation, household.clone(), reading, inbound);
+        return Decision { audit: Some(format!("{} told of danger for the family", worker.name)), ..alarm };
     }
     let recorded = record(household.clone(), &situation.facts, reading, inbound.sent_at);
     let told = !recorded.facts.is_empty();

@@ -15,6 +15,28 @@ pub struct Care {
     pub done_at: Option<DateTime<Utc>>,
 }
 
+/// Puts a household's need into somebody's hands.
+pub(super) async fn take(
+    tx: &mut super::Tx,
+    household: i64,
+    need: &str,
+    staff: &str,
+    now: DateTime<Utc>,
+) -> Result<(), StoreError> {
+    sqlx::query(
+        "INSERT INTO care (household_id, need, staff, at, done_at) VALUES ($1, $2, $3, $4, NULL) \
+         ON CONFLICT (household_id) DO UPDATE SET need = excluded.need, staff = excluded.staff, \
+         at = excluded.at, done_at = NULL",
+    )
+    .bind(household)
+    .bind(need)
+    .bind(staff)
+    .bind(ms(now))
+    .execute(&mut **tx)
+    .await?;
+    Ok(())
+}
+
 impl Store {
     /// A member of staff takes a household's need on; the one who had it before has it no more.
     pub async fn take_care(
@@ -25,17 +47,7 @@ impl Store {
         now: DateTime<Utc>,
     ) -> Result<(), StoreError> {
         let mut tx = self.begin("care").await?;
-        sqlx::query(
-            "INSERT INTO care (household_id, need, staff, at, done_at) VALUES ($1, $2, $3, $4, NULL) \
-             ON CONFLICT (household_id) DO UPDATE SET need = excluded.need, staff = excluded.staff, \
-             at = excluded.at, done_at = NULL",
-        )
-        .bind(household)
-        .bind(need)
-        .bind(staff)
-        .bind(ms(now))
-        .execute(&mut *tx)
-        .await?;
+        take(&mut tx, household, need, staff, now).await?;
         self.write_down(&mut tx, household, &format!("{staff} sees to it"), now).await?;
         self.commit("care", tx).await
     }

@@ -41,6 +41,7 @@ const TABLES: [Table; 15] = [
             ("next_fact", Int),
             ("talk", Text),
             ("erased_at", Int),
+            ("place", Text),
         ],
     ),
     ("phone", &[("number", Text), ("household_id", Int), ("gateway", Text), ("since_at", Int)]),

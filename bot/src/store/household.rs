@@ -20,7 +20,7 @@ pub struct Wanted {
 }
 
 const HOUSEHOLD: &str = "SELECT h.id, h.version, h.name, h.lang, h.country, h.time_zone, h.since_at, h.seed, \
-    h.staff_id, h.next_fact, h.talk, t.day, t.bytes FROM household h LEFT JOIN twin t ON t.household_id = h.id \
+    h.staff_id, h.next_fact, h.talk, h.place, t.day, t.bytes FROM household h LEFT JOIN twin t ON t.household_id = h.id \
     WHERE h.id = $1";
 
 /// Around household $1: facts from day $2 on in the order told, phones that did not say stop in the order they
@@ -34,6 +34,22 @@ const AROUND: &str = "SELECT 'fact' AS part, id, day, told_at, what AS a, '' AS 
     UNION ALL SELECT * FROM (SELECT 'staff', id, CASE WHEN id = $3 THEN 0 ELSE 1 END AS day, 0, name, phone, gateway, \
     lang FROM staff WHERE phone IS NOT NULL AND role <> 'viewer' ORDER BY 3, name LIMIT $4) staff \
     ORDER BY part, day, told_at, id, a, b";
+
+/// Households that one name is asked about at the most.
+const NAMED_MOST: usize = 8;
+
+/// A name with its accents, capitals and marks taken off.
+fn folded(name: &str) -> String {
+    name.split_whitespace().map(crate::text::fold).collect::<Vec<_>>().join(" ")
+}
+
+/// Whether words are a run of the words of a name, the last perhaps begun only: "ami" of "Amina Odhiambo".
+fn part_of(said: &str, name: &str) -> bool {
+    said.chars().count() >= PART_LEAST && name.match_indices(said).any(|(at, _)| at == 0 || name[..at].ends_with(' '))
+}
+
+/// Letters that a part of a name has at least.
+const PART_LEAST: usize = 3;
 
 /// Most field workers that one alarm is told to.
 const ON_CALL_MOST: i64 = 8;
@@ -65,12 +81,20 @@ impl Store {
 
     /// All that a turn may look at.
     pub async fn situation(&self, sender: &Sender, wanted: Wanted) -> Result<Situation, StoreError> {
+        let mut several = vec![];
         let id = match (&wanted.household, sender) {
-            (Some(named), _) => self.named(named).await?,
+            (Some(named), _) => {
+                several = self.named(named).await?;
+                if let [(id, _)] = several[..] { Some(id) } else { None }
+            }
             (None, Sender::Family { household, .. }) => Some(*household),
             (None, _) => None,
         };
-        self.about(sender.clone(), id, wanted.since).await
+        let mut situation = self.about(sender.clone(), id, wanted.since).await?;
+        if several.len() > 1 {
+            situation.several = several;
+        }
+        Ok(situation)
     }
 
     /// What the clock looks at when it wakes us for a household.
@@ -88,6 +112,8 @@ impl Store {
             sender,
             version: 0,
             household: None,
+            place: String::new(),
+            several: Vec::new(),
             twin: None,
             facts: Vec::new(),
             phones: Vec::new(),
@@ -103,6 +129,7 @@ impl Store {
         if let Some(row) = &found {
             let household = household(row)?;
             situation.version = row.try_get("version")?;
+            situation.place = row.try_get("place")?;
             situation.twin = match since {
                 Some(since) if row.try_get::<Option<i64>, _>("day")?.is_some_and(|day| i64::from(since.0) < day) => {
                     checkpoint(&mut reader, household.id, since).await?
@@ -115,17 +142,37 @@ impl Store {
         Ok(situation)
     }
 
-    /// The household a field worker means: its number, or its name if only one bears it.
-    async fn named(&self, named: &str) -> Result<Option<HouseholdId>, StoreError> {
-        let named = named.trim();
-        if let Ok(id) = named.parse::<i64>() {
-            return Ok(Some(id));
+    /// The households a field worker may mean: by number, else by whole name, else by a part of the name or the place.
+    async fn named(&self, named: &str) -> Result<Vec<(HouseholdId, String)>, StoreError> {
+        let (said, number) = (folded(named), named.trim().parse::<i64>().ok());
+        let mut reader = self.read.acquire().await?;
+        let rows = match number {
+            Some(id) => {
+                let sql = "SELECT id, name, place FROM household WHERE id = $1 AND erased_at IS NULL";
+                sqlx::query(sql).bind(id).fetch_all(&mut *reader).await?
+            }
+            None => {
+                let sql = "SELECT id, name, place FROM household WHERE erased_at IS NULL ORDER BY id";
+                sqlx::query(sql).fetch_all(&mut *reader).await?
+            }
+        };
+        let mut found: [Vec<(HouseholdId, String)>; 3] = Default::default();
+        for row in &rows {
+            let (name, place): (String, String) = (row.try_get("name")?, row.try_get("place")?);
+            let [name_said, place_said] = [folded(&name), folded(&place)];
+            let fits = match number {
+                Some(_) => 0,
+                None if said.is_empty() => continue,
+                None if name_said == said => 0,
+                None if part_of(&said, &name_said) => 1,
+                None if part_of(&said, &place_said) => 2,
+                None => continue,
+            };
+            if found[fits].len() < NAMED_MOST {
+                found[fits].push((row.try_get("id")?, name));
+            }
         }
-        let found: Vec<i64> = sqlx::query_scalar("SELECT id FROM household WHERE LOWER(name) = LOWER($1) LIMIT 2")
-            .bind(named)
-            .fetch_all(&self.read)
-            .await?;
-        Ok(if let [id] = found[..] { Some(id) } else { None })
+        Ok(found.into_iter().find(|fits| !fits.is_empty()).unwrap_or_default())
     }
 
     /// Every fact of a household, in the order told: enough, with its seed, to rebuild its twin.

@@ -5,6 +5,7 @@ use super::rows::{Value, insert_many, json, ms};
 use super::{Claim, Lane, Store, StoreError, Tx, Wake};
 use crate::household::{Decision, Household, HouseholdId, Situation};
 use crate::message::{Kind, Outbound, answer_id};
+use bellyful_core::fact::What;
 use chrono::{DateTime, Utc};
 
 /// What a decision follows from, and so what is done with once it is kept.
@@ -77,6 +78,9 @@ impl Store {
             keep_stop(&mut tx, household, &claim.inbound.from, stop, now).await?;
         }
         keep_clock(&mut tx, household, &decision, now).await?;
+        if let Some(care) = &decision.care {
+            keep_care(&mut tx, household, care.as_ref(), now).await?;
+        }
         if let Some((staff, line)) = &decision.line {
             sqlx::query("UPDATE staff SET line = $2 WHERE id = $1")
                 .bind(staff)
@@ -185,6 +189,17 @@ async fn keep_past(tx: &mut Tx, household: HouseholdId, decision: &Decision) -> 
     });
     let into = "INSERT INTO fact (household_id, id, day, told_at, what) VALUES";
     insert_many(tx, into, "({}, {}, {}, {}, {})", "", facts.collect()).await?;
+    let place = decision.facts.iter().rev().find_map(|fact| match &fact.what {
+        What::Place { name } => Some(name),
+        _ => None,
+    });
+    if let Some(place) = place {
+        sqlx::query("UPDATE household SET place = $2 WHERE id = $1")
+            .bind(household)
+            .bind(place)
+            .execute(&mut **tx)
+            .await?;
+    }
     if let Some(twin) = &decision.twin {
         sqlx::query(
             "INSERT INTO twin (household_id, day, bytes) VALUES ($1, $2, $3) ON CONFLICT (household_id) DO UPDATE \
@@ -247,6 +262,25 @@ async fn keep_stop(
         sqlx::query("DELETE FROM stopped WHERE number = $1").bind(number).execute(&mut **tx).await?;
     }
     Ok(())
+}
+
+/// Who sees to a household; `None` gives back what was taken and not yet seen to.
+async fn keep_care(
+    tx: &mut Tx,
+    household: HouseholdId,
+    care: Option<&(String, String)>,
+    now: DateTime<Utc>,
+) -> Result<(), StoreError> {
+    match care {
+        Some((staff, need)) => super::care::take(tx, household, need, staff, now).await,
+        None => {
+            sqlx::query("DELETE FROM care WHERE household_id = $1 AND done_at IS NULL")
+                .bind(household)
+                .execute(&mut **tx)
+                .await?;
+            Ok(())
+        }
+    }
 }
 
 /// What the clock is to wake us for, and the alarms that staff must acknowledge.
@@ -352,7 +386,7 @@ async fn forget(tx: &mut Tx, household: HouseholdId, now: DateTime<Utc>) -> Resu
     for sql in ERASE {
         sqlx::query(sql).bind(household).execute(&mut **tx).await?;
     }
-    sqlx::query("UPDATE household SET name = '', talk = '{}', erased_at = $2 WHERE id = $1")
+    sqlx::query("UPDATE household SET name = '', place = '', talk = '{}', erased_at = $2 WHERE id = $1")
         .bind(household)
         .bind(ms(now))
         .execute(&mut **tx)

@@ -12,6 +12,8 @@ use std::collections::BTreeMap;
 #[derive(Debug, Clone, PartialEq)]
 pub struct Seen {
     pub household: Household,
+    /// Where it is, in their words; empty until somebody says.
+    pub place: String,
     /// Alarms that nobody has taken, oldest first.
     pub alarms: Vec<(DateTime<Utc>, Vec<Sign>)>,
 }
@@ -26,7 +28,7 @@ impl Store {
     pub async fn overview_after(&self, after: i64, most: u32) -> Result<Vec<Seen>, StoreError> {
         let mut reader = self.read.acquire().await?;
         let rows = sqlx::query(
-            "SELECT id, name, lang, country, time_zone, since_at, seed, staff_id, next_fact, talk FROM household \
+            "SELECT id, name, lang, country, time_zone, since_at, seed, staff_id, next_fact, talk, place FROM household \
              WHERE erased_at IS NULL AND id > $1 ORDER BY id LIMIT $2",
         )
         .bind(after)
@@ -48,7 +50,7 @@ impl Store {
             .map(|row| {
                 let household = household::household(row)?;
                 let alarms = alarms.remove(&household.id).unwrap_or_default();
-                Ok(Seen { household, alarms })
+                Ok(Seen { household, place: row.try_get("place")?, alarms })
             })
             .collect()
     }
