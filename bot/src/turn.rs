@@ -137,7 +137,7 @@ async fn look(
         let reading = read_for(mind, inbound, Some(&worker.lang), "UTC");
         let household = match staff::order(&mind.lexicons, &worker.lang, &inbound.text) {
             Some(order) => order.household().map(str::to_owned),
-            None => staff::household_meant(&reading),
+            None => staff::household_meant(&reading, &inbound.text),
         };
         let situation = match household {
             Some(household) => {

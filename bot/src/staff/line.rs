@@ -69,8 +69,9 @@ pub fn gate(
     if let Some(Order::Pin(pin)) = order {
         return tried(mind, worker, known, pin, inbound);
     }
-    let personal =
-        order.is_some() || super::household_meant(reading).is_some() || reading.control == Some(Control::More);
+    let personal = order.is_some()
+        || super::household_meant(reading, &inbound.text).is_some()
+        || reading.control == Some(Control::More);
     let least = match order {
         Some(order) => order.least(),
         None if reading.facts.is_empty() => Role::Viewer,

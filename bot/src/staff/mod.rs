@@ -26,14 +26,22 @@ pub fn name_of(household: &Household) -> String {
     if household.name.is_empty() { format!("#{}", household.id) } else { household.name.clone() }
 }
 
-/// The household a field worker's text is about, as written.
-pub fn household_meant(reading: &Reading) -> Option<String> {
-    reading.for_household.clone().or_else(|| {
-        reading.asks.iter().find_map(|ask| match ask {
-            Ask::History { of } => of.clone(),
-            _ => None,
-        })
-    })
+/// The household a field worker's text is about, as written: a name may be small letters, or several words.
+pub fn household_meant(reading: &Reading, text: &str) -> Option<String> {
+    if reading.for_household.is_some() {
+        return reading.for_household.clone();
+    }
+    let of = reading.asks.iter().find_map(|ask| match ask {
+        Ask::History { of } => Some(of.clone()),
+        _ => None,
+    })?;
+    let rest: Vec<&str> = text.split_whitespace().skip(1).collect();
+    let after_the_word = (1..=order::NAME_MOST).contains(&rest.len()).then(|| rest.join(" "));
+    match (of, after_the_word) {
+        (Some(of), Some(rest)) if rest.starts_with(&of) => Some(rest),
+        (None, rest) => rest,
+        (of, _) => of,
+    }
 }
 
 /// The answer to a field worker, alone or first of several texts.
@@ -67,7 +75,7 @@ pub fn decide(mind: &Mind, worker: &Staff, situation: &Situation, reading: &Read
     let Some(household) = &situation.household else {
         let named = match &order {
             Some(order) => order.household().map(str::to_owned),
-            None => household_meant(reading),
+            None => household_meant(reading, &inbound.text),
         };
         let piece = match named {
             Some(_) if !situation.several.is_empty() => which(&voice, situation),

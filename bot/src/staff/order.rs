@@ -42,7 +42,7 @@ impl Order {
 }
 
 /// Most words of a household's name.
-const NAME_MOST: usize = 4;
+pub const NAME_MOST: usize = 4;
 
 /// The order that `text` is, in the words of any language, the worker's own first.
 pub fn order(lexicons: &Lexicons, lang: &str, text: &str) -> Option<Order> {
