@@ -4,6 +4,7 @@ use crate::config::{Config, PREFIX};
 use crate::gateway::Gateway;
 use crate::jobs::guard::Limits;
 use crate::jobs::send::Sender;
+use crate::jobs::tidy;
 use crate::jobs::work::Worker;
 use crate::jobs::{Answerer, Answering, HEARTBEAT, machine_clock};
 use crate::message::{Inbound, Kind, Outbound, answer_id};
@@ -11,6 +12,7 @@ use crate::mind::Mind;
 use crate::pages::{self, Pages};
 use crate::record::local_date;
 use crate::store::{Claim, Intake, Store, Wake};
+use crate::taught::Taught;
 use crate::text::fold::mostly_latin;
 use crate::web::{self, Door};
 use crate::{talk, text, turn};
@@ -243,12 +245,17 @@ pub fn serve(args: &ServeArgs) -> anyhow::Result<()> {
             .context("The database cannot be opened; check the key `database`")?;
         let mind = Arc::new(mind);
         let secure = config.public_url.as_ref().is_some_and(|url| url.starts_with("https://"));
-        let pages = pages::routes(Arc::new(Pages::new(store.clone(), mind.clone(), machine_clock(), secure)));
+        let pages = Pages::new(store.clone(), mind.clone(), machine_clock(), secure)
+            .with_gateways(config.gateway.keys().cloned());
+        let pages = pages::routes(Arc::new(pages));
+        mind.teach(Taught::load(&store).await?);
+        let tidying = tokio::spawn(tidy::run(store.clone(), mind.clone(), machine_clock()));
         // Heard from before anyone knows that it runs: a stop that comes at once is a stop in order too.
         let told_to_stop = told_to_stop()?;
         let node = Node::start(&config, store, mind, Some(pages)).await?;
         println!("listening on http://{}", node.address);
         told_to_stop.await;
+        tidying.abort();
         node.stop().await
     })
 }

@@ -64,6 +64,8 @@ pub struct Talk {
     /// They write Hindi in Latin letters, and the like.
     pub latin_script: bool,
     pub muted: bool,
+    /// The tank was emptied and began anew under another number: only to be read from now on.
+    pub closed: bool,
     /// They told of danger, and have not texted since.
     pub alarmed: bool,
     /// The last day on which we started a text: never more than one a day.

@@ -24,6 +24,7 @@ pub mod staff;
 pub mod staff_command;
 pub mod store;
 pub mod talk;
+pub mod taught;
 pub mod text;
 pub mod token_command;
 pub mod turn;

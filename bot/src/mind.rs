@@ -1,22 +1,25 @@
 //! What the bot knows before anybody texts: words, sentences, places, emergency numbers.
 //!
-//! Read once at start, never changed; handed to every turn.
+//! Read once at start and handed to every turn; only what a programme teaches is taken over while it runs.
 
 use crate::household::{Household, Talk};
 use crate::lang::{LangError, folders};
 use crate::message::Inbound;
 use crate::places;
 use crate::reply::catalog::{Catalog, FALLBACK};
+use crate::taught::Taught;
 use crate::text::{LexiconError, Lexicons};
 use sha2::{Digest, Sha256};
 use std::collections::BTreeMap;
 use std::path::Path;
+use std::sync::{Arc, PoisonError, RwLock};
 
 #[derive(Debug)]
 pub struct Mind {
     pub lexicons: Lexicons,
     pub catalog: Catalog,
     emergency: BTreeMap<&'static str, &'static str>,
+    taught: RwLock<Arc<Taught>>,
     /// Makes one run's chance differ from another's; the same seed and texts give the same bytes.
     seed: u64,
 }
@@ -40,13 +43,31 @@ impl Mind {
             },
             catalog: Catalog::new(&folders)?,
             emergency: emergency_numbers(),
+            taught: RwLock::default(),
             seed,
         })
     }
 
-    /// The number to call in a country, where we know it.
-    pub fn emergency_number(&self, country: Option<&str>) -> Option<&'static str> {
-        self.emergency.get(country?).copied()
+    /// The number to call in a country, where we know it: the programme's own before ours.
+    pub fn emergency_number(&self, country: Option<&str>) -> Option<String> {
+        let country = country?;
+        let own = self.taught().emergency_number(country).map(str::to_owned);
+        own.or_else(|| self.emergency.get(country).map(|number| (*number).to_owned()))
+    }
+
+    /// Countries and numbers that are built in.
+    pub fn emergency_numbers(&self) -> impl Iterator<Item = (&'static str, &'static str)> {
+        self.emergency.iter().map(|(country, number)| (*country, *number))
+    }
+
+    /// What a programme taught, as last taken over.
+    pub fn taught(&self) -> Arc<Taught> {
+        self.taught.read().unwrap_or_else(PoisonError::into_inner).clone()
+    }
+
+    /// Takes over what a programme taught.
+    pub fn teach(&self, taught: Taught) {
+        *self.taught.write().unwrap_or_else(PoisonError::into_inner) = Arc::new(taught);
     }
 
     /// A household of which only its first text is known.

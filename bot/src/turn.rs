@@ -30,6 +30,20 @@ fn read_for(mind: &Mind, inbound: &Inbound, lang: Option<&str>, time_zone: &str)
     read(&mind.lexicons, &inbound.text, lang, local_date(inbound.sent_at, time_zone))
 }
 
+/// The same of a household's text, with the words that its district uses.
+fn read_of(mind: &Mind, inbound: &Inbound, household: &Household, place: &str) -> Reading {
+    let country = household.country.as_deref();
+    let text = mind.taught().in_known_words(mind, &inbound.text, &household.lang, country, place);
+    let today = local_date(inbound.sent_at, &household.time_zone);
+    let reading = read(&mind.lexicons, &text, Some(&household.lang), today);
+    if text == inbound.text {
+        return reading;
+    }
+    // No word of a district may hide a danger.
+    let as_written = read_for(mind, inbound, Some(&household.lang), &household.time_zone);
+    if as_written.danger() { as_written } else { reading }
+}
+
 /// What follows from a text.
 pub fn decide(mind: &Mind, situation: &Situation, settled: &Settled, inbound: &Inbound) -> Decision {
     if let Sender::Staff(worker) = &situation.sender {
@@ -150,7 +164,7 @@ async fn look(
     }
     let situation = store.situation(&sender, Wanted::default()).await?;
     let reading = match &situation.household {
-        Some(household) => read_for(mind, inbound, Some(&household.lang), &household.time_zone),
+        Some(household) => read_of(mind, inbound, household, &situation.place),
         None => read_for(mind, inbound, None, "UTC"),
     };
     let settled = match &situation.household {

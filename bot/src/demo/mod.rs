@@ -80,7 +80,7 @@ async fn demo(listen: SocketAddr) -> anyhow::Result<()> {
     let clock = DemoClock::at(end);
     let progress = Arc::new(Progress::default());
     let phone = Arc::new(Phone::new(store.clone(), mind.clone(), clock.clone(), progress.clone()));
-    let staff = Pages::new(store.clone(), mind.clone(), clock.clock(), false);
+    let staff = Pages::new(store.clone(), mind.clone(), clock.clock(), false).with_gateways([GATEWAY.to_owned()]);
     let routes = pages::routes(Arc::new(staff)).merge(phone::routes(phone));
     println!("ready http://{}", listener.local_addr()?);
     println!("staff {} {password}", WORKER.0);

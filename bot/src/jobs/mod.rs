@@ -5,6 +5,7 @@
 
 pub mod guard;
 pub mod send;
+pub mod tidy;
 pub mod work;
 
 use crate::message::{Inbound, Outbound};

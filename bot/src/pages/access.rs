@@ -1,10 +1,14 @@
-//! Who may see what: one table, checked in one place, before any page is made.
+//! Who may see what: one table, checked in one place, before any page or answer is made.
 
-use axum::extract::{MatchedPath, Request};
-use axum::http::{Method, StatusCode};
+use super::Pages;
+use crate::api::{Refused, Scope};
+use axum::extract::{MatchedPath, Request, State};
+use axum::http::{Method, StatusCode, header};
 use axum::middleware::Next;
 use axum::response::{Html, IntoResponse, Redirect, Response};
 use serde::{Deserialize, Serialize};
+use std::fmt;
+use std::sync::Arc;
 use tower_sessions::Session;
 
 /// What a member of staff may do; each may all that those before may.
@@ -19,11 +23,20 @@ pub enum Role {
 }
 
 impl Role {
+    pub const ALL: [Role; 3] = [Role::Viewer, Role::Field, Role::Lead];
+
     pub fn of(id: &str) -> Role {
         match id {
             "lead" => Role::Lead,
             "field" => Role::Field,
             _ => Role::Viewer,
+        }
+    }
+    pub fn id(self) -> &'static str {
+        match self {
+            Role::Lead => "lead",
+            Role::Field => "field",
+            Role::Viewer => "viewer",
         }
     }
 }
@@ -39,41 +52,125 @@ pub struct Worker {
     pub lang: String,
 }
 
-/// Least role of each route; `None` for everybody, logged in or not.
-pub const TABLE: [(&str, Method, Option<Role>); 14] = [
-    ("/", Method::GET, Some(Role::Viewer)),
-    ("/login", Method::GET, None),
-    ("/login", Method::POST, None),
-    ("/logout", Method::POST, Some(Role::Viewer)),
-    ("/household/{id}", Method::GET, Some(Role::Viewer)),
-    ("/household/{id}/care", Method::POST, Some(Role::Field)),
-    ("/household/{id}/note", Method::POST, Some(Role::Field)),
-    ("/household/{id}/settings", Method::POST, Some(Role::Field)),
-    ("/household/{id}/taken", Method::POST, Some(Role::Field)),
-    ("/household/{id}/visit", Method::GET, Some(Role::Field)),
-    ("/household/{id}/visit", Method::POST, Some(Role::Field)),
-    ("/programme", Method::GET, Some(Role::Viewer)),
-    ("/programme.csv", Method::GET, Some(Role::Field)),
-    ("/look.css", Method::GET, None),
+impl Worker {
+    /// For the bar over each page.
+    pub fn bar(&self) -> Bar {
+        Bar { name: self.name.clone(), leads: self.role == Role::Lead }
+    }
+}
+
+/// Who is logged in, as the bar over each page has it.
+pub struct Bar {
+    name: String,
+    pub leads: bool,
+}
+
+impl fmt::Display for Bar {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.name)
+    }
+}
+
+/// Who is let through.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Gate {
+    /// Everybody, logged in or not.
+    Open,
+    /// Staff of at least this role.
+    Staff(Role),
+    /// Programmes with a token of at least this scope.
+    Token(Scope),
+}
+
+use Gate::{Open, Staff, Token};
+
+const VIEWER: Gate = Staff(Role::Viewer);
+const FIELD: Gate = Staff(Role::Field);
+const LEAD: Gate = Staff(Role::Lead);
+const READ: Gate = Token(Scope::Read);
+
+/// Who may use each route.
+pub const TABLE: [(&str, Method, Gate); 34] = [
+    ("/", Method::GET, VIEWER),
+    ("/login", Method::GET, Open),
+    ("/login", Method::POST, Open),
+    ("/logout", Method::POST, VIEWER),
+    ("/household/{id}", Method::GET, VIEWER),
+    ("/household/{id}/care", Method::POST, FIELD),
+    ("/household/{id}/note", Method::POST, FIELD),
+    ("/household/{id}/settings", Method::POST, FIELD),
+    ("/household/{id}/measure", Method::POST, FIELD),
+    ("/household/{id}/phone", Method::POST, FIELD),
+    ("/household/{id}/reminders", Method::POST, FIELD),
+    ("/household/{id}/restart", Method::POST, FIELD),
+    ("/household/{id}/taken", Method::POST, FIELD),
+    ("/household/{id}/visit", Method::GET, FIELD),
+    ("/household/{id}/visit", Method::POST, FIELD),
+    ("/programme", Method::GET, VIEWER),
+    ("/programme.csv", Method::GET, FIELD),
+    ("/setup", Method::GET, LEAD),
+    ("/setup/staff", Method::POST, LEAD),
+    ("/setup/household", Method::POST, LEAD),
+    ("/setup/emergency", Method::POST, LEAD),
+    ("/setup/word", Method::POST, LEAD),
+    ("/setup/keeping", Method::POST, LEAD),
+    ("/setup/wording", Method::GET, LEAD),
+    ("/broadcast", Method::GET, LEAD),
+    ("/broadcast", Method::POST, LEAD),
+    ("/broadcast/{id}", Method::GET, LEAD),
+    ("/broadcast/{id}/stop", Method::POST, LEAD),
+    ("/look.css", Method::GET, Open),
+    ("/api/openapi.json", Method::GET, Open),
+    ("/api/households", Method::GET, READ),
+    ("/api/households/{id}", Method::GET, READ),
+    ("/api/households/{id}/facts", Method::GET, READ),
+    ("/api/programme", Method::GET, READ),
 ];
 
 /// Key of the worker in a session.
 pub const WORKER: &str = "worker";
 
 /// Lets a call through to its page, or sends it to the log-in, or refuses it.
-pub async fn check(session: Session, mut request: Request, next: Next) -> Response {
+pub async fn check(
+    State(pages): State<Arc<Pages>>,
+    session: Session,
+    mut request: Request,
+    next: Next,
+) -> Result<Response, Response> {
     let path = request.extensions().get::<MatchedPath>().map(|path| path.as_str().to_owned()).unwrap_or_default();
     let method = if request.method() == Method::HEAD { Method::GET } else { request.method().clone() };
     let row = TABLE.iter().find(|(at, by, _)| *at == path && *by == method);
-    let worker: Option<Worker> = session.get(WORKER).await.ok().flatten();
-    match (row, worker) {
-        (None, _) => (StatusCode::NOT_FOUND, Html("There is no such page.")).into_response(),
-        (Some((_, _, None)), _) => next.run(request).await,
-        (Some(_), None) => Redirect::to("/login").into_response(),
-        (Some((_, _, Some(least))), Some(worker)) if worker.role >= *least => {
-            request.extensions_mut().insert(worker);
-            next.run(request).await
+    match row.map(|(_, _, gate)| *gate) {
+        None => return Err((StatusCode::NOT_FOUND, Html("There is no such page.")).into_response()),
+        Some(Open) => {}
+        Some(Staff(least)) => {
+            let kept: Option<Worker> = session.get(WORKER).await.ok().flatten();
+            let worker = kept.ok_or_else(|| Redirect::to("/login").into_response())?;
+            let role =
+                pages.store.role_of(worker.id).await.map_err(|error| super::Broken::from(error).into_response())?;
+            // Who was taken off the staff, or given another role, is so from the next click on.
+            let role = role.ok_or_else(|| Redirect::to("/login").into_response())?;
+            if role < least {
+                let sentence = "Your role does not allow this; ask a lead.";
+                return Err((StatusCode::FORBIDDEN, Html(sentence)).into_response());
+            }
+            request.extensions_mut().insert(Worker { role, ..worker });
         }
-        _ => (StatusCode::FORBIDDEN, Html("Your role does not allow this; ask a lead.")).into_response(),
+        Some(Token(least)) => {
+            let scope = scope(&pages, &request).await.map_err(IntoResponse::into_response)?;
+            if scope < least {
+                return Err(Refused::Scope.into_response());
+            }
+            request.extensions_mut().insert(scope);
+        }
     }
+    Ok(next.run(request).await)
+}
+
+/// The scope of the token that a call carries.
+async fn scope(pages: &Pages, request: &Request) -> Result<Scope, Refused> {
+    let given = request.headers().get(header::AUTHORIZATION).and_then(|value| value.to_str().ok());
+    let token = given.and_then(|given| given.strip_prefix("Bearer ")).ok_or(Refused::Token)?;
+    let (_, scope) = pages.store.token(token.trim()).await?.ok_or(Refused::Token)?;
+    Ok(Scope::from_id(&scope).unwrap_or(Scope::Read))
 }

@@ -3,11 +3,13 @@
 //! Takes the store, the mind and a clock; gives routes. Who may see what stands in one table, [`access::TABLE`].
 
 pub mod access;
+mod broadcast;
 mod chart;
 mod household;
 mod login;
 pub mod need;
 mod programme;
+mod setup;
 mod spark;
 pub(crate) mod today;
 mod visit;
@@ -35,12 +37,20 @@ pub struct Pages {
     pub clock: Clock,
     /// Cookies go over TLS only.
     pub secure: bool,
+    /// Names of the gateways that there are.
+    pub gateways: Vec<String>,
     lockout: login::Lockout,
 }
 
 impl Pages {
     pub fn new(store: Store, mind: Arc<Mind>, clock: Clock, secure: bool) -> Pages {
-        Pages { store, mind, clock, secure, lockout: login::Lockout::default() }
+        Pages { store, mind, clock, secure, gateways: vec![], lockout: login::Lockout::default() }
+    }
+
+    /// With the gateways that staff and families can be reached by.
+    pub fn with_gateways(mut self, gateways: impl IntoIterator<Item = String>) -> Pages {
+        self.gateways = gateways.into_iter().collect();
+        self
     }
 }
 
@@ -62,15 +72,30 @@ pub fn routes(pages: Arc<Pages>) -> Router {
         .route("/household/{id}/care", post(today::care))
         .route("/household/{id}/note", post(household::note))
         .route("/household/{id}/settings", post(household::settle))
+        .route("/household/{id}/measure", post(household::measure))
+        .route("/household/{id}/phone", post(household::phone))
+        .route("/household/{id}/reminders", post(household::reminders))
+        .route("/household/{id}/restart", post(household::restart))
         .route("/household/{id}/taken", post(household::taken))
         .route("/household/{id}/visit", get(visit::show).post(visit::keep))
         .route("/programme", get(programme::show))
         .route("/programme.csv", get(programme::table))
+        .route("/setup", get(setup::show))
+        .route("/setup/staff", post(setup::staff))
+        .route("/setup/household", post(setup::household))
+        .route("/setup/emergency", post(setup::emergency))
+        .route("/setup/word", post(setup::word))
+        .route("/setup/keeping", post(setup::keeping))
+        .route("/setup/wording", get(setup::wording))
+        .route("/broadcast", get(broadcast::show).post(broadcast::send))
+        .route("/broadcast/{id}", get(broadcast::follow))
+        .route("/broadcast/{id}/stop", post(broadcast::stop))
         .route("/look.css", get(look))
-        .route_layer(axum::middleware::from_fn(access::check))
+        .merge(crate::api::routes())
+        .route_layer(axum::middleware::from_fn_with_state(pages.clone(), access::check))
         .layer(sessions)
-        .with_state(pages.clone());
-    guarded(routes.merge(crate::api::routes(pages)))
+        .with_state(pages);
+    guarded(routes)
 }
 
 /// No page reaches outside, runs scripts, is framed, or takes a form from elsewhere.
@@ -112,6 +137,8 @@ pub enum Broken {
     Session(#[from] tower_sessions::session::Error),
     #[error("There is no household {0}.")]
     NoHousehold(i64),
+    #[error("There is no broadcast {0}.")]
+    NoBroadcast(i64),
     #[error("the table could not be written: {0}")]
     Table(String),
     /// What was typed into a form cannot be taken, and why.
@@ -128,7 +155,7 @@ struct BrokenPage {
 impl IntoResponse for Broken {
     fn into_response(self) -> Response {
         let (status, sentence) = match &self {
-            Broken::NoHousehold(_) => (StatusCode::NOT_FOUND, self.to_string()),
+            Broken::NoHousehold(_) | Broken::NoBroadcast(_) => (StatusCode::NOT_FOUND, self.to_string()),
             Broken::Form(_) => (StatusCode::UNPROCESSABLE_ENTITY, self.to_string()),
             other => {
                 tracing::error!(error = %other, "a page could not be made");

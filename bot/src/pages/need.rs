@@ -55,6 +55,9 @@ pub fn need(household: &Household, alarms: usize, care: Option<&Care>, now: Date
     let today = local_day(now, &household.time_zone);
     let silent = household.talk.last_heard.is_none_or(|day| today.since(day) >= SILENT_DAYS);
     let danger = alarms > 0 || care.is_some_and(|care| care.need == Need::Danger.id() && care.done_at.is_none());
+    if household.talk.closed {
+        return (if danger { Need::Danger } else { Need::Well }, 0.0);
+    }
     let Some(last) = &household.talk.last_advice else {
         return (if danger { Need::Danger } else { Need::Silent }, 0.0);
     };

@@ -2,7 +2,7 @@
 //!
 //! Takes what the store sees of all households; gives the page. The order is a pure rule, [`need`].
 
-use super::access::{Role, Worker};
+use super::access::{Bar, Role, Worker};
 use super::need::{CARE_HOURS, Hands, Need, hands, need};
 use super::{Broken, Pages, page, spark};
 use crate::record::local_day;
@@ -52,7 +52,7 @@ struct Tally {
 #[template(path = "today.html")]
 struct Today {
     date: String,
-    worker: String,
+    worker: Bar,
     rows: Vec<Row>,
     tallies: Vec<Tally>,
     pressing: usize,
@@ -119,7 +119,7 @@ pub async fn show(
     let rows = shown.iter().map(|placed| row(&voice, placed, &twins, acts, now)).collect();
     page(&Today {
         date: now.format("%A %-d %B %Y").to_string(),
-        worker: worker.name,
+        worker: worker.bar(),
         rows,
         tallies,
         pressing,

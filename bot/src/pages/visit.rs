@@ -2,7 +2,7 @@
 //!
 //! Takes what was found; keeps it with the household's story. What is looked at is one list, [`CHECKS`].
 
-use super::access::Worker;
+use super::access::{Bar, Worker};
 use super::household::known;
 use super::{Broken, Pages, page};
 use crate::record::local_day;
@@ -81,7 +81,7 @@ pub const SHOWN: u32 = 20;
 struct VisitPage {
     id: i64,
     name: String,
-    worker: String,
+    worker: Bar,
     errand: Errand,
     checks: Vec<&'static Check>,
 }
@@ -103,7 +103,7 @@ pub async fn show(
     page(&VisitPage {
         id,
         name: situation.household.as_ref().map(name_of).unwrap_or_default(),
-        worker: worker.name,
+        worker: worker.bar(),
         errand,
         checks: of(errand).collect(),
     })

@@ -5,7 +5,7 @@
 use crate::lang::{Folder, LangError, in_latin};
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 /// The language that every message is sure to exist in.
 pub const FALLBACK: &str = "en";
@@ -108,18 +108,18 @@ impl Catalog {
     }
 }
 
+/// The message ids of a language's file.
+pub fn ids(replies: &str) -> BTreeSet<&str> {
+    let starts = |line: &&str| line.starts_with(|c: char| c.is_ascii_lowercase());
+    replies.lines().filter(starts).filter_map(|line| Some(line.split_once(" =")?.0)).collect()
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::lang::folders;
     use crate::reply::segments::{Encoding, size};
     use crate::reply::word::Voice;
-    use std::collections::BTreeSet;
-
-    fn ids(replies: &str) -> BTreeSet<&str> {
-        let starts = |line: &&str| line.starts_with(|c: char| c.is_ascii_lowercase());
-        replies.lines().filter(starts).filter_map(|line| Some(line.split_once(" =")?.0)).collect()
-    }
 
     /// A language without replies is answered in English; one with some must have all.
     #[test]

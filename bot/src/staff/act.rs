@@ -80,6 +80,14 @@ pub fn act(
     }
 }
 
+/// A worker's words as a family gets them, under the worker's name; `None` when they are too long.
+pub fn word_from(mind: &Mind, worker: &str, household: &Household, said: &str) -> Option<String> {
+    let voice = Voice::to(&mind.catalog, household);
+    let piece = voice.must("staff-word", &[("worker", worker.into()), ("text", said.into())]);
+    let text = compose(vec![piece], Room::STAFF, voice.latin());
+    Room::STAFF.fits(&text).then_some(text)
+}
+
 /// The worker sees to the household's need from now on, as on the page of today; nothing where there is none.
 fn hands(
     worker: &Staff,
@@ -100,15 +108,10 @@ fn word(
     said: &str,
     inbound: &Inbound,
 ) -> Result<Vec<Outbound>, &'static str> {
-    let voice = Voice::to(&mind.catalog, household);
-    let piece = voice.must("staff-word", &[("worker", worker.name.as_str().into()), ("text", said.into())]);
-    let text = compose(vec![piece], Room::STAFF, voice.latin());
     if situation.phones.is_empty() {
         return Err("staff-tell-none");
     }
-    if !Room::STAFF.fits(&text) {
-        return Err("too-long");
-    }
+    let text = word_from(mind, &worker.name, household, said).ok_or("too-long")?;
     let words = situation.phones.iter().enumerate().map(|(at, phone)| Outbound {
         id: answer_id(&inbound.gateway, &inbound.from, &inbound.id, at + 1),
         gateway: phone.gateway.clone(),

@@ -18,6 +18,7 @@ use crate::reply::word::Voice;
 use crate::talk;
 use crate::text::reading::{Ask, Reading};
 use crate::twins::Believed;
+pub use act::word_from;
 pub use needs::needs;
 pub use order::{Order, order};
 

@@ -25,7 +25,7 @@ use Kind::{Bytes, Int, Text};
 type Table = (&'static str, &'static [(&'static str, Kind)]);
 
 /// Every table that is kept, whole.
-const TABLES: [Table; 15] = [
+const TABLES: [Table; 18] = [
     (
         "household",
         &[
@@ -107,6 +107,7 @@ const TABLES: [Table; 15] = [
             ("wire_id", Text),
             ("created_at", Int),
             ("settled_at", Int),
+            ("broadcast_id", Int),
         ],
     ),
     ("due", &[("household_id", Int), ("kind", Text), ("at", Int), ("tries", Int)]),
@@ -123,6 +124,31 @@ const TABLES: [Table; 15] = [
         ],
     ),
     ("audit", &[("id", Int), ("household_id", Int), ("at", Int), ("what", Text)]),
+    ("setting", &[("name", Text), ("value", Text)]),
+    (
+        "feed_word",
+        &[
+            ("id", Int),
+            ("word", Text),
+            ("feed", Text),
+            ("country", Text),
+            ("place", Text),
+            ("staff", Text),
+            ("at", Int),
+        ],
+    ),
+    (
+        "broadcast",
+        &[
+            ("id", Int),
+            ("key", Text),
+            ("at", Int),
+            ("staff", Text),
+            ("text", Text),
+            ("audience", Text),
+            ("stopped_at", Int),
+        ],
+    ),
     ("token", &[("name", Text), ("hash", Text), ("scope", Text), ("created_at", Int)]),
     ("care", &[("household_id", Int), ("need", Text), ("staff", Text), ("at", Int), ("done_at", Int)]),
     (
@@ -140,7 +166,7 @@ const TABLES: [Table; 15] = [
     ),
 ];
 /// Tables that came with a number of their own, and the column that counts.
-const COUNTED: [(&str, &str); 7] = [
+const COUNTED: [(&str, &str); 9] = [
     ("household", "id"),
     ("staff", "id"),
     ("inbox", "id"),
@@ -148,6 +174,8 @@ const COUNTED: [(&str, &str); 7] = [
     ("alarm", "id"),
     ("audit", "id"),
     ("visit", "id"),
+    ("feed_word", "id"),
+    ("broadcast", "id"),
 ];
 
 /// Written first.

@@ -209,6 +209,23 @@ impl Store {
         rows.iter().map(|row| Ok(Phone { gateway: row.try_get(0)?, number: row.try_get(1)? })).collect()
     }
 
+    /// A household's phones, and whether each said stop, the one that joined first at the head.
+    pub async fn all_phones(&self, id: HouseholdId) -> Result<Vec<(Phone, bool)>, StoreError> {
+        let rows = sqlx::query(
+            "SELECT gateway, number, (SELECT COUNT(*) FROM stopped s WHERE s.number = phone.number) AS stopped \
+             FROM phone WHERE household_id = $1 ORDER BY since_at, number",
+        )
+        .bind(id)
+        .fetch_all(&self.read)
+        .await?;
+        rows.iter()
+            .map(|row| {
+                let phone = Phone { gateway: row.try_get("gateway")?, number: row.try_get("number")? };
+                Ok((phone, row.try_get::<i64, _>("stopped")? > 0))
+            })
+            .collect()
+    }
+
     /// Households in order of number, from after `after`.
     pub async fn households(&self, after: HouseholdId, most: u32) -> Result<Vec<Household>, StoreError> {
         let rows = sqlx::query(

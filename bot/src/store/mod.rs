@@ -5,8 +5,10 @@
 //! household row that has moved since is refused ([`StoreError::Stale`]), so that no turn overwrites another.
 
 mod accept;
+mod broadcast;
 mod care;
 mod dump;
+mod health;
 mod household;
 mod inbox;
 mod keep;
@@ -17,14 +19,17 @@ mod overview;
 mod programme;
 mod rows;
 mod session;
+mod setting;
 mod staff;
 mod story;
 mod token;
 mod visit;
 
 pub use accept::{Arrival, Intake};
+pub use broadcast::{Broadcast, NewBroadcast};
 pub use care::Care;
 pub use dump::CopyError;
+pub use health::Traffic;
 pub use household::Wanted;
 pub use inbox::{Past, PastState};
 pub use keep::{Cause, Kept};
@@ -33,7 +38,8 @@ pub use outbox::{ByWire, Outcome, Receipt, ToSend};
 pub use overview::Seen;
 pub use programme::Counted;
 pub use session::Sessions;
-pub use staff::NewStaff;
+pub use setting::{EMERGENCY, FeedWord, KEEP_TEXTS_DAYS};
+pub use staff::{Member, NewStaff};
 pub use story::Said;
 pub use visit::Visit;
 

@@ -72,11 +72,23 @@ pub(super) async fn enqueue(
     texts: &[&Outbound],
     now: DateTime<Utc>,
 ) -> Result<u64, StoreError> {
-    let rows = texts.iter().map(|text| {
+    let texts: Vec<(HouseholdId, &Outbound)> = texts.iter().map(|text| (household, *text)).collect();
+    enqueue_each(connection, None, inbox_row, &texts, now).await
+}
+
+/// Queues texts to several households, as part of a broadcast or not.
+pub(super) async fn enqueue_each(
+    connection: &mut sqlx::AnyConnection,
+    broadcast: Option<i64>,
+    inbox_row: Option<i64>,
+    texts: &[(HouseholdId, &Outbound)],
+    now: DateTime<Utc>,
+) -> Result<u64, StoreError> {
+    let rows = texts.iter().map(|(household, text)| {
         let start = text.not_before.max(now);
         vec![
             Value::Text(text.id.clone()),
-            Value::Int(household),
+            Value::Int(*household),
             // 0 stands for none: a bound NULL has no type that all databases agree on.
             Value::Int(inbox_row.unwrap_or(0)),
             Value::Text(text.gateway.clone()),
@@ -89,13 +101,14 @@ pub(super) async fn enqueue(
             Value::Int(ms(text.not_before)),
             Value::Int(ms(start + worth_sending(text.kind))),
             Value::Int(ms(now)),
+            Value::Int(broadcast.unwrap_or(0)),
         ]
     });
     insert_many(
         connection,
         "INSERT INTO outbox (id, household_id, inbox_id, gateway, recipient, text, kind, advice, urgent, \
-         not_before, next_at, expires_at, created_at, state, tries, until_at) VALUES",
-        "({}, {}, NULLIF({}, 0), {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, 'queued', 0, 0)",
+         not_before, next_at, expires_at, created_at, broadcast_id, state, tries, until_at) VALUES",
+        "({}, {}, NULLIF({}, 0), {}, {}, {}, {}, {}, {}, {}, {}, {}, {}, NULLIF({}, 0), 'queued', 0, 0)",
         "ON CONFLICT (id) DO NOTHING",
         rows.collect(),
     )

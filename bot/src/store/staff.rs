@@ -4,7 +4,8 @@ use super::rows::from_json;
 use super::{Store, StoreError};
 use crate::household::Staff;
 use crate::pages::access::Role;
-use crate::staff::line::Known;
+use crate::staff::line::{Known, Line};
+use chrono::{DateTime, Utc};
 use sqlx::Row;
 
 /// A field worker to be added.
@@ -17,6 +18,16 @@ pub struct NewStaff {
     /// `field`, or `lead`: may see whole numbers.
     pub role: String,
     pub password_hash: Option<String>,
+}
+
+/// One of the staff, as those who set up people see them.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Member {
+    pub staff: Staff,
+    pub role: Role,
+    /// Has a password for the pages.
+    pub logs_in: bool,
+    pub has_pin: bool,
 }
 
 impl Store {
@@ -56,6 +67,65 @@ impl Store {
             .await?;
         let gone = sqlx::query("DELETE FROM staff WHERE name = $1").bind(name).execute(&mut *tx).await?;
         self.commit("staff", tx).await?;
+        Ok(gone.rows_affected() > 0)
+    }
+
+    /// All of the staff, in order of name.
+    pub async fn members(&self) -> Result<Vec<Member>, StoreError> {
+        let sql = "SELECT id, name, phone, gateway, lang, role, password_hash, line FROM staff ORDER BY name";
+        let rows = sqlx::query(sql).fetch_all(&self.read).await?;
+        rows.iter()
+            .map(|row| {
+                let line: Line = from_json("line", row.try_get("line")?)?;
+                Ok(Member {
+                    staff: super::household::staff(row)?,
+                    role: Role::of(row.try_get("role")?),
+                    logs_in: row.try_get::<Option<String>, _>("password_hash")?.is_some(),
+                    has_pin: line.pin_hash.is_some(),
+                })
+            })
+            .collect()
+    }
+
+    /// The role somebody has now; `None` for who is no longer there.
+    pub async fn role_of(&self, id: i64) -> Result<Option<Role>, StoreError> {
+        let role: Option<String> =
+            sqlx::query_scalar("SELECT role FROM staff WHERE id = $1").bind(id).fetch_optional(&self.read).await?;
+        Ok(role.map(|role| Role::of(&role)))
+    }
+
+    /// Forgets a worker's PIN and its lock: the next one they give is theirs.
+    pub async fn reset_pin(&self, name: &str) -> Result<(), StoreError> {
+        let mut tx = self.begin("staff").await?;
+        sqlx::query("UPDATE staff SET line = '{}' WHERE name = $1").bind(name).execute(&mut *tx).await?;
+        self.commit("staff", tx).await
+    }
+
+    /// Writes down what was done that is about no household.
+    pub async fn write_down_alone(&self, what: &str, now: DateTime<Utc>) -> Result<(), StoreError> {
+        let mut tx = self.begin("audit").await?;
+        self.write_down(&mut tx, 0, what, now).await?;
+        self.commit("audit", tx).await
+    }
+
+    /// A number leaves a household: what it texts from now on is a stranger's. Whether it was one of theirs.
+    pub async fn part_phone(
+        &self,
+        household: i64,
+        number: &str,
+        staff: &str,
+        now: DateTime<Utc>,
+    ) -> Result<bool, StoreError> {
+        let mut tx = self.begin("phone").await?;
+        let gone = sqlx::query("DELETE FROM phone WHERE household_id = $1 AND number = $2")
+            .bind(household)
+            .bind(number)
+            .execute(&mut *tx)
+            .await?;
+        if gone.rows_affected() > 0 {
+            self.write_down(&mut tx, household, &format!("{staff} took a phone off the household"), now).await?;
+        }
+        self.commit("phone", tx).await?;
         Ok(gone.rows_affected() > 0)
     }
 

@@ -20,7 +20,7 @@ pub const AGAIN_AFTER: Duration = Duration::minutes(15);
 
 /// The text that gets people out, in the household's language, with the number to call where it is known.
 pub fn alarm_text(mind: &Mind, lang: &str, country: Option<&str>) -> String {
-    let number = mind.emergency_number(country).unwrap_or("none");
+    let number = mind.emergency_number(country).unwrap_or_else(|| "none".into());
     mind.catalog.say(lang, "alarm", &[("number", number.into())])
 }
 

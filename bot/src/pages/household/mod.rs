@@ -3,11 +3,12 @@
 //! Takes the store's facts and texts; gives the page. What it shows was told, advised or is believed now.
 
 mod acts;
+mod family;
 mod panels;
 mod settings;
 mod what_if;
 
-use super::access::{Role, Worker};
+use super::access::{Bar, Role, Worker};
 use super::chart::chart;
 use super::{Broken, Pages, page, visit};
 use crate::household::Situation;
@@ -25,6 +26,8 @@ use axum::extract::{Path, Query, State};
 use axum::response::Response;
 use bellyful_core::units::Day;
 use chrono::{Duration, NaiveDate};
+use family::PhoneRow;
+pub use family::{measure, phone, reminders, restart};
 use panels::{Told, panels};
 use serde::Deserialize;
 pub use settings::settle;
@@ -65,7 +68,7 @@ struct Span {
 struct Story {
     id: i64,
     name: String,
-    worker: String,
+    worker: Bar,
     acts: bool,
     number: String,
     doing: String,
@@ -82,6 +85,11 @@ struct Story {
     langs: Vec<Choice>,
     walls: Vec<Choice>,
     workers: Vec<Choice>,
+    phones: Vec<PhoneRow>,
+    gateways: Vec<String>,
+    measures: Vec<Choice>,
+    muted: bool,
+    closed: bool,
     told: Vec<(String, String)>,
     visits: Vec<(String, String)>,
 }
@@ -122,8 +130,8 @@ pub async fn show(
     page(&Story {
         id,
         name: name_of(household),
-        worker: worker.name,
-        acts: worker.role >= Role::Field,
+        worker: worker.bar(),
+        acts: worker.role >= Role::Field && !household.talk.closed,
         number: shown_number(&situation, worker.role),
         doing,
         figures: figures(&believed, &advice, today),
@@ -139,6 +147,11 @@ pub async fn show(
         langs: settings::langs(&pages.mind, household),
         walls: settings::walls(site),
         workers: settings::workers(&pages.store.staff().await?, household),
+        phones: family::rows(pages.store.all_phones(id).await?, worker.role),
+        gateways: pages.gateways.clone(),
+        measures: settings::measures(&voice),
+        muted: household.talk.muted,
+        closed: household.talk.closed,
         told: settings::told(&facts),
         visits: visits
             .iter()
@@ -168,12 +181,16 @@ fn alarm(voice: &Voice, situation: &Situation) -> String {
 }
 
 fn shown_number(situation: &Situation, role: Role) -> String {
-    let number = situation.phones.first().map(|phone| phone.number.clone()).unwrap_or_default();
+    situation.phones.first().map(|phone| shown(&phone.number, role)).unwrap_or_default()
+}
+
+/// A number as a role may see it.
+fn shown(number: &str, role: Role) -> String {
     match role {
         Role::Viewer => {
             number.char_indices().map(|(at, c)| if at > 3 && c.is_ascii_digit() { '*' } else { c }).collect()
         }
-        _ => number,
+        _ => number.to_owned(),
     }
 }
 

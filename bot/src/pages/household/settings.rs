@@ -10,12 +10,13 @@ use crate::household::{Decision, Household, Sender, Staff};
 use crate::mind::Mind;
 use crate::places;
 use crate::record::{Recorded, local_day};
+use crate::reply::word::Voice;
 use crate::store::{Cause, Wanted};
 use crate::twins::Believed;
 use axum::Extension;
 use axum::extract::{Form, Path, State};
 use axum::response::Redirect;
-use bellyful_core::fact::{Fact, Walls, What};
+use bellyful_core::fact::{Fact, Measure, Walls, What};
 use bellyful_core::site::Site;
 use bellyful_core::units::Day;
 use chrono::NaiveDate;
@@ -79,6 +80,12 @@ pub fn workers(staff: &[Staff], household: &Household) -> Vec<Choice> {
         chosen: household.staff_id == Some(staff.id),
     };
     std::iter::once(nobody).chain(staff.iter().map(of)).collect()
+}
+
+/// The measures that people count in, as the staff's language calls them.
+pub fn measures(voice: &Voice) -> Vec<Choice> {
+    let of = |measure: &Measure| Choice { id: measure.id().into(), name: voice.measure(*measure), chosen: false };
+    Measure::ALL.iter().map(of).collect()
 }
 
 /// What was told of the digester, latest first: the day it holds from, and what.

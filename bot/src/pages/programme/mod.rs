@@ -4,7 +4,7 @@
 
 mod sums;
 
-use super::access::Worker;
+use super::access::{Bar, Worker};
 use super::{Broken, Pages, page};
 use crate::staff::name_of;
 use crate::store::Seen;
@@ -70,7 +70,7 @@ struct FuelChoice {
 #[derive(Template)]
 #[template(path = "programme.html")]
 struct Programme {
-    worker: String,
+    worker: Bar,
     months: u32,
     /// Heading, name of the first column, rows.
     tables: Vec<(&'static str, &'static str, Vec<Row>)>,
@@ -135,7 +135,7 @@ pub async fn show(
     let by_month = months.iter().rev().map(|(month, sums)| row(month.format("%B %Y").to_string(), sums, method));
     let by_place = places.iter().map(|(place, sums)| row((*place).to_owned(), sums, method));
     page(&Programme {
-        worker: worker.name,
+        worker: worker.bar(),
         months: asked.months(),
         tables: vec![("By month", "Month", by_month.collect()), ("By place", "Place", by_place.collect())],
         fuels: Fuel::ALL.iter().map(|fuel| FuelChoice { id: fuel.id(), chosen: *fuel == method.fuel }).collect(),

@@ -1,0 +1,183 @@
+//! Staff: added, changed, given a password, freed of a PIN, taken off.
+
+use super::super::access::{Role, Worker};
+use super::super::{Broken, Pages, hash};
+use super::whole;
+use crate::store::NewStaff;
+use axum::Extension;
+use axum::extract::{Form, State};
+use axum::response::Response;
+use serde::Deserialize;
+use std::sync::Arc;
+
+#[derive(Deserialize)]
+pub struct Member {
+    act: String,
+    name: String,
+    #[serde(default)]
+    phone: String,
+    #[serde(default)]
+    gateway: String,
+    #[serde(default)]
+    lang: String,
+    #[serde(default)]
+    role: String,
+}
+
+const NAME_MOST: usize = 40;
+
+/// Changes the staff. Errors: a sentence on what was typed; nothing is changed then.
+pub async fn staff(
+    State(pages): State<Arc<Pages>>,
+    Extension(worker): Extension<Worker>,
+    Form(form): Form<Member>,
+) -> Result<Response, Broken> {
+    let now = (pages.clock)();
+    let name = form.name.trim();
+    if name.is_empty() || name.chars().count() > NAME_MOST {
+        return Err(Broken::Form(format!("Give a name of 1 to {NAME_MOST} letters.")));
+    }
+    let members = pages.store.members().await?;
+    let known = members.iter().find(|member| member.staff.name == name);
+    let leads = members.iter().filter(|member| member.role == Role::Lead && member.logs_in).count();
+    let last_lead = known.is_some_and(|member| member.role == Role::Lead && member.logs_in) && leads == 1;
+    let (notice, told) = match (form.act.as_str(), known) {
+        ("add", Some(_)) => {
+            return Err(Broken::Form(format!("There is a {name} already; change that one, or give another name.")));
+        }
+        ("add", None) => {
+            let password = password();
+            let staff = read(&pages, &form, name, &members, Some(hashed(&password)?))?;
+            pages.store.add_staff(&staff).await?;
+            (
+                format!("{name} may log in with the password {password}. It is shown this once."),
+                format!("added {name} as {}", staff.role),
+            )
+        }
+        (_, None) => return Err(Broken::Form(format!("There is no {name} among the staff."))),
+        ("role", Some(member)) => {
+            let role = role(&form.role)?;
+            if last_lead && role != Role::Lead {
+                return Err(Broken::Form(format!("{name} is the last lead who can log in; make another one first.")));
+            }
+            pages.store.add_staff(&NewStaff { role: role.id().into(), ..same(member) }).await?;
+            (format!("{name} is {} now.", role.id()), format!("made {name} {}", role.id()))
+        }
+        ("password", Some(member)) => {
+            let password = password();
+            pages.store.add_staff(&NewStaff { password_hash: Some(hashed(&password)?), ..same(member) }).await?;
+            (
+                format!("The new password of {name} is {password}. It is shown this once."),
+                format!("gave {name} a new password"),
+            )
+        }
+        ("pin", Some(_)) => {
+            pages.store.reset_pin(name).await?;
+            (format!("The next PIN that {name} texts is theirs."), format!("freed {name} of the PIN"))
+        }
+        ("remove", Some(_)) if last_lead => {
+            return Err(Broken::Form(format!("{name} is the last lead who can log in; make another one first.")));
+        }
+        ("remove", Some(_)) => {
+            pages.store.remove_staff(name).await?;
+            (
+                format!("{name} is off the staff; their households are nobody's now."),
+                format!("took {name} off the staff"),
+            )
+        }
+        _ => return Err(Broken::Form("Choose what to do.".into())),
+    };
+    pages.store.write_down_alone(&format!("{} {told}", worker.name), now).await?;
+    whole(&pages, &worker, notice).await
+}
+
+fn same(member: &crate::store::Member) -> NewStaff {
+    let staff = member.staff.clone();
+    NewStaff {
+        name: staff.name,
+        phone: staff.phone,
+        gateway: staff.gateway,
+        lang: staff.lang,
+        role: member.role.id().into(),
+        password_hash: None,
+    }
+}
+
+fn role(id: &str) -> Result<Role, Broken> {
+    let found = Role::ALL.into_iter().find(|role| role.id() == id);
+    found.ok_or_else(|| Broken::Form("Choose a role of the list.".into()))
+}
+
+fn read(
+    pages: &Pages,
+    form: &Member,
+    name: &str,
+    members: &[crate::store::Member],
+    password_hash: Option<String>,
+) -> Result<NewStaff, Broken> {
+    if !pages.mind.catalog.speaks(&form.lang) {
+        return Err(Broken::Form("Choose a language of the list.".into()));
+    }
+    let phone = number(&form.phone)?;
+    if phone.is_some() && members.iter().any(|member| member.staff.phone == phone) {
+        return Err(Broken::Form("Another one of the staff texts from this number.".into()));
+    }
+    let gateway = match &phone {
+        None => None,
+        Some(_) => Some(gateway(pages, &form.gateway)?),
+    };
+    Ok(NewStaff {
+        name: name.to_owned(),
+        phone,
+        gateway,
+        lang: form.lang.clone(),
+        role: role(&form.role)?.id().into(),
+        password_hash,
+    })
+}
+
+/// A gateway that there is.
+pub fn gateway(pages: &Pages, name: &str) -> Result<String, Broken> {
+    let found = pages.gateways.iter().find(|gateway| *gateway == name);
+    found.cloned().ok_or_else(|| Broken::Form("Choose a gateway of the list.".into()))
+}
+
+/// A number in the form that gateways write it; `None` when none was typed.
+pub fn number(typed: &str) -> Result<Option<String>, Broken> {
+    let number: String = typed.chars().filter(|c| !matches!(c, ' ' | '-' | '(' | ')' | '.')).collect();
+    if number.is_empty() {
+        return Ok(None);
+    }
+    let digits = number.strip_prefix('+').unwrap_or(&number);
+    // The most and fewest digits of an international number: ITU-T E.164.
+    if !number.starts_with('+') || !(7..=15).contains(&digits.len()) || !digits.bytes().all(|b| b.is_ascii_digit()) {
+        return Err(Broken::Form("Give the number with + and the country's code, such as +254700000000.".into()));
+    }
+    Ok(Some(number))
+}
+
+fn password() -> String {
+    hex::encode(rand::random::<[u8; 6]>())
+}
+
+fn hashed(password: &str) -> Result<String, Broken> {
+    hash(password).map_err(|error| Broken::Table(error.to_string()))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn numbers_are_taken_as_people_write_them_and_kept_as_gateways_do() {
+        let check = |typed: &str, expected: Option<Option<&str>>| {
+            assert_eq!(number(typed).ok(), expected.map(|number| number.map(str::to_owned)), "{typed}");
+        };
+        check("+254 700 000-000", Some(Some("+254700000000")));
+        check("  ", Some(None));
+        check("0700000000", None);
+        check("+12", None);
+        check("+2547000000000000", None);
+        check("+25470000000x", None);
+    }
+}

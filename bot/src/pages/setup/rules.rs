@@ -1,0 +1,145 @@
+//! Rules for all households: numbers to call, words of a district, how long texts are kept.
+
+use super::super::access::Worker;
+use super::super::{Broken, Pages};
+use super::whole;
+use crate::places;
+use crate::store::{EMERGENCY, FeedWord, KEEP_TEXTS_DAYS};
+use crate::taught::{Taught, WORDS_MOST, already_means, folded};
+use axum::Extension;
+use axum::extract::{Form, State};
+use axum::response::Response;
+use bellyful_core::feeds::Feed;
+use serde::Deserialize;
+use std::sync::Arc;
+
+#[derive(Deserialize)]
+pub struct Number {
+    country: String,
+    number: String,
+}
+
+/// Sets the number to call in a country; an empty one gives back the built-in one.
+pub async fn emergency(
+    State(pages): State<Arc<Pages>>,
+    Extension(worker): Extension<Worker>,
+    Form(form): Form<Number>,
+) -> Result<Response, Broken> {
+    let country = country(&form.country)?;
+    let number = form.number.trim();
+    if number.len() > 15 || !number.bytes().all(|b| b.is_ascii_digit() || matches!(b, b'+' | b' ' | b'*' | b'#')) {
+        return Err(Broken::Form("Give the number to call in digits, at most 15.".into()));
+    }
+    let (value, said) = match number {
+        "" => (None, format!("In {country} the built-in number holds again.")),
+        number => (Some(number), format!("In danger, families in {country} are told to call {number}.")),
+    };
+    let told =
+        format!("{} set the number to call in {country} to {}", worker.name, value.unwrap_or("the built-in one"));
+    pages.store.set(&format!("{EMERGENCY}{country}"), value, &told, (pages.clock)()).await?;
+    pages.mind.teach(Taught::load(&pages.store).await?);
+    whole(&pages, &worker, said).await
+}
+
+/// A country that there is.
+fn country(typed: &str) -> Result<String, Broken> {
+    let code = typed.trim().to_uppercase();
+    let known = code.len() == 2 && places::time_zone_of(&code).is_some();
+    if known { Ok(code) } else { Err(Broken::Form("Give the country as its two letters, such as KE.".into())) }
+}
+
+#[derive(Deserialize)]
+pub struct Word {
+    #[serde(default)]
+    remove: Option<i64>,
+    #[serde(default)]
+    word: String,
+    #[serde(default)]
+    feed: String,
+    #[serde(default)]
+    country: String,
+    #[serde(default)]
+    place: String,
+}
+
+const WORD_MOST: usize = 40;
+
+/// Teaches a word of a district for a feed, or takes one away.
+pub async fn word(
+    State(pages): State<Arc<Pages>>,
+    Extension(worker): Extension<Worker>,
+    Form(form): Form<Word>,
+) -> Result<Response, Broken> {
+    let now = (pages.clock)();
+    let said = match form.remove {
+        Some(id) => {
+            pages.store.remove_feed_word(id, &worker.name, now).await?;
+            "The word is taken away.".to_owned()
+        }
+        None => {
+            let word = read(&pages, &worker, &form)?;
+            if pages.store.feed_words().await?.iter().any(|known| {
+                folded(&known.word) == folded(&word.word)
+                    && known.country == word.country
+                    && folded(&known.place) == folded(&word.place)
+            }) {
+                return Err(Broken::Form("This word is taught there already; take it away first.".into()));
+            }
+            pages.store.add_feed_word(&word, now).await?;
+            let place = if word.place.is_empty() { word.country.clone() } else { word.place.clone() };
+            format!("In {place}, {} is {} from now on.", word.word, word.feed.id().replace('_', " "))
+        }
+    };
+    pages.mind.teach(Taught::load(&pages.store).await?);
+    whole(&pages, &worker, said).await
+}
+
+fn read(pages: &Pages, worker: &Worker, form: &Word) -> Result<FeedWord, Broken> {
+    let word = form.word.split_whitespace().collect::<Vec<_>>().join(" ");
+    let words = folded(&word);
+    let fits = !words.is_empty() && word.chars().count() <= WORD_MOST && words.split(' ').count() <= WORDS_MOST;
+    if !fits || words.chars().any(|c| c.is_ascii_digit()) {
+        return Err(Broken::Form(format!("Give the name in 1 to {WORDS_MOST} words, without digits.")));
+    }
+    if let Some(why) = already_means(&pages.mind, &word) {
+        return Err(Broken::Form(why));
+    }
+    let feed = Feed::from_id(&form.feed).ok_or_else(|| Broken::Form("Choose a feed of the list.".into()))?;
+    let country = country(&form.country)?;
+    Ok(FeedWord { id: 0, word, feed, country, place: form.place.trim().to_owned(), staff: worker.name.clone() })
+}
+
+#[derive(Deserialize)]
+pub struct Keeping {
+    days: String,
+}
+
+/// Fewer days than this would blank a text while its household still speaks of it. Units: d. Source: our choice.
+const KEEP_LEAST: i64 = 30;
+
+/// Sets how long the words of texts are kept.
+pub async fn keeping(
+    State(pages): State<Arc<Pages>>,
+    Extension(worker): Extension<Worker>,
+    Form(form): Form<Keeping>,
+) -> Result<Response, Broken> {
+    let typed = form.days.trim();
+    let days =
+        match typed {
+            "" => None,
+            typed => Some(typed.parse::<i64>().ok().filter(|days| (KEEP_LEAST..=36_500).contains(days)).ok_or_else(
+                || Broken::Form(format!("Give whole days, {KEEP_LEAST} at least, or nothing for ever.")),
+            )?),
+        };
+    let said = match days {
+        Some(days) => {
+            format!("The words of texts are forgotten after {days} days; what was told of the digester stays.")
+        }
+        None => "Texts are kept for ever.".to_owned(),
+    };
+    let told =
+        format!("{} set how long texts are kept: {}", worker.name, if typed.is_empty() { "for ever" } else { typed });
+    let value = days.map(|days| days.to_string());
+    pages.store.set(KEEP_TEXTS_DAYS, value.as_deref(), &told, (pages.clock)()).await?;
+    whole(&pages, &worker, said).await
+}
