@@ -3,6 +3,7 @@
 use crate::config::{Config, PREFIX};
 use crate::gateway::Gateway;
 use crate::jobs::guard::Limits;
+use crate::jobs::hook;
 use crate::jobs::send::Sender;
 use crate::jobs::tidy;
 use crate::jobs::work::Worker;
@@ -145,6 +146,13 @@ impl Node {
         };
         jobs.spawn(worker.clone().run(intake.arrived.clone(), workers, stopping.clone()));
         jobs.spawn(heart(worker, stopping.clone()));
+        if let Some(to) = config.webhook.clone() {
+            let telling = hook::run(store.clone(), to, machine_clock());
+            let mut until = stopping.clone();
+            jobs.spawn(async move {
+                tokio::select! { () = telling => {}, _ = until.changed() => {} }
+            });
+        }
         let mut door = Door::new(store.clone(), intake, gateways, answerer, to_send);
         door.public_url = config.public_url.clone();
         door.metrics = Some(metrics_handle());

@@ -75,7 +75,18 @@ pub struct Config {
     /// Texts a minute from one number above which it must be a machine.
     #[serde(deserialize_with = "number")]
     pub texts_per_minute: usize,
+    /// A computer of the programme's own that is told of alarms.
+    pub webhook: Option<WebhookConfig>,
     pub gateway: BTreeMap<String, GatewayConfig>,
+}
+
+/// Where alarms are told, and the secret that the calls are signed with.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct WebhookConfig {
+    #[serde(deserialize_with = "word")]
+    pub url: String,
+    pub secret: Secret,
 }
 
 impl Default for Config {
@@ -88,6 +99,7 @@ impl Default for Config {
             workers: 0,
             texts_per_day: 40,
             texts_per_minute: 10,
+            webhook: None,
             gateway: BTreeMap::new(),
         }
     }
@@ -130,6 +142,14 @@ impl Config {
             && !(url.starts_with("https://") || url.starts_with("http://"))
         {
             return Err(ConfigError::key("public_url", "it must start with `https://` or `http://`"));
+        }
+        if let Some(webhook) = &self.webhook {
+            if !(webhook.url.starts_with("https://") || webhook.url.starts_with("http://")) {
+                return Err(ConfigError::key("webhook.url", "it must start with `https://` or `http://`"));
+            }
+            if webhook.secret.reveal().is_empty() {
+                return Err(ConfigError::key("webhook.secret", "it is empty; calls are signed with it"));
+            }
         }
         if self.gateway.is_empty() {
             return Err(ConfigError::key(
@@ -274,6 +294,8 @@ mod tests {
             ("database = \"mysql://x\"", "database"),
             ("gateway = 3", "gateway"),
             ("public_url = \"bot.example\"", "public_url"),
+            ("[webhook]\nurl = \"bot.example\"\nsecret = \"s\"", "webhook.url"),
+            ("[webhook]\nurl = \"https://bot.example\"\nsecret = \"\"", "webhook.secret"),
             ("", "gateway"),
             ("[gateway.plain]\nunsigned = \"maybe\"", "gateway.plain"),
         ];

@@ -3,9 +3,12 @@
 //! Takes calls with a token; gives pages of JSON as `openapi.json` describes. Names need the scope `people`; numbers
 //! and texts are never given.
 
+mod series;
+
 use crate::household::Household;
 use crate::pages::Pages;
 use crate::pages::need::need;
+use crate::pages::programme::Asked as MonthsAsked;
 use crate::store::{Seen, Store, StoreError};
 use axum::extract::rejection::{PathRejection, QueryRejection};
 use axum::extract::{Path, Query, State};
@@ -38,6 +41,9 @@ pub fn routes() -> Router<Arc<Pages>> {
         .route("/api/households", get(households))
         .route("/api/households/{id}", get(household))
         .route("/api/households/{id}/facts", get(facts))
+        .route("/api/households/{id}/series", get(series::series))
+        .route("/api/households/{id}/advice", get(series::advice))
+        .route("/api/programme", get(programme))
 }
 
 /// An answer that says what to do.
@@ -49,12 +55,20 @@ pub enum Refused {
     Scope,
     #[error("Give `after` and `most` as whole numbers of 0 or more.")]
     Page(#[from] QueryRejection),
+    #[error("Give `after` as a day such as 2026-03-01, and `most` as a whole number.")]
+    Days,
+    #[error(
+        "Give `months` from 1 to 36, `fuel` by its id, `non_renewable` from 0 to 1, `after` and `most` as whole numbers."
+    )]
+    Months,
     #[error("Give a household's number in the path.")]
     Path(#[from] PathRejection),
     #[error("There is no household {0}.")]
     NoHousehold(i64),
     #[error("The store cannot be read just now; ask again later.")]
     Store(#[from] StoreError),
+    #[error("The answer could not be made; ask again later.")]
+    Broken(#[from] crate::pages::Broken),
 }
 
 impl IntoResponse for Refused {
@@ -62,9 +76,13 @@ impl IntoResponse for Refused {
         let status = match &self {
             Refused::Token => StatusCode::UNAUTHORIZED,
             Refused::Scope => StatusCode::FORBIDDEN,
-            Refused::Page(_) | Refused::Path(_) => StatusCode::BAD_REQUEST,
+            Refused::Page(_) | Refused::Path(_) | Refused::Days | Refused::Months => StatusCode::BAD_REQUEST,
             Refused::NoHousehold(_) => StatusCode::NOT_FOUND,
             Refused::Store(error) => {
+                tracing::error!(%error, "an answer could not be made");
+                StatusCode::SERVICE_UNAVAILABLE
+            }
+            Refused::Broken(error) => {
                 tracing::error!(%error, "an answer could not be made");
                 StatusCode::SERVICE_UNAVAILABLE
             }
@@ -74,7 +92,7 @@ impl IntoResponse for Refused {
 }
 
 #[derive(Deserialize)]
-struct Page {
+pub struct Page {
     /// The last number of the page before.
     #[serde(default)]
     after: i64,
@@ -185,4 +203,18 @@ async fn facts(
         })
         .collect();
     Ok(Json(serde_json::json!({ "facts": facts, "next": next })).into_response())
+}
+
+/// A row a household and month, counted as the page does; names and places only to those who may know them.
+async fn programme(
+    State(pages): State<Arc<Pages>>,
+    Extension(scope): Extension<Scope>,
+    page: Result<Query<Page>, QueryRejection>,
+    asked: Result<Query<MonthsAsked>, QueryRejection>,
+) -> Result<Response, Refused> {
+    let (Ok(Query(page)), Ok(Query(asked))) = (page, asked) else { return Err(Refused::Months) };
+    let seen = pages.store.overview_after(page.after, page.most()).await?;
+    let next = (seen.len() == page.most() as usize).then(|| seen.last().map(|seen| seen.household.id)).flatten();
+    let months = crate::pages::programme::rows(&pages, seen, &asked, scope >= Scope::People).await?;
+    Ok(Json(serde_json::json!({ "months": months, "next": next })).into_response())
 }

@@ -19,7 +19,7 @@ use profile::{Profile, ReceiptsIn, Signature, TextForm, TextsIn, TimeFormat};
 use sha2::{Digest, Sha256};
 use std::collections::{BTreeMap, BTreeSet};
 
-pub use send::Sent;
+pub use send::{Sent, client};
 
 static BUILT_IN: Dir = include_dir!("$CARGO_MANIFEST_DIR/../deploy/gateways");
 

@@ -4,6 +4,7 @@
 //! by itself or by another node.
 
 pub mod guard;
+pub mod hook;
 pub mod send;
 pub mod tidy;
 pub mod work;

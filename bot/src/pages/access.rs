@@ -90,7 +90,7 @@ const LEAD: Gate = Staff(Role::Lead);
 const READ: Gate = Token(Scope::Read);
 
 /// Who may use each route.
-pub const TABLE: [(&str, Method, Gate); 34] = [
+pub const TABLE: [(&str, Method, Gate); 36] = [
     ("/", Method::GET, VIEWER),
     ("/login", Method::GET, Open),
     ("/login", Method::POST, Open),
@@ -124,6 +124,8 @@ pub const TABLE: [(&str, Method, Gate); 34] = [
     ("/api/households", Method::GET, READ),
     ("/api/households/{id}", Method::GET, READ),
     ("/api/households/{id}/facts", Method::GET, READ),
+    ("/api/households/{id}/series", Method::GET, READ),
+    ("/api/households/{id}/advice", Method::GET, READ),
     ("/api/programme", Method::GET, READ),
 ];
 

@@ -8,7 +8,7 @@ mod chart;
 mod household;
 mod login;
 pub mod need;
-mod programme;
+pub mod programme;
 mod setup;
 mod spark;
 pub(crate) mod today;

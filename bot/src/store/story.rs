@@ -21,6 +21,31 @@ pub struct Said {
 }
 
 impl Store {
+    /// A page of what a household was advised, in the order decided, after a number: number, moment, kind of text.
+    pub async fn advice_after(
+        &self,
+        household: HouseholdId,
+        after: i64,
+        most: u32,
+    ) -> Result<Vec<(i64, DateTime<Utc>, String, Advice)>, StoreError> {
+        let rows = sqlx::query(
+            "SELECT seq, created_at, kind, advice FROM outbox WHERE household_id = $1 AND seq > $2 \
+             AND advice IS NOT NULL ORDER BY seq LIMIT $3",
+        )
+        .bind(household)
+        .bind(after)
+        .bind(i64::from(most))
+        .fetch_all(&self.read)
+        .await?;
+        rows.iter()
+            .map(|row| {
+                let advice: String = row.try_get("advice")?;
+                let at = time(row.try_get("created_at")?)?;
+                Ok((row.try_get("seq")?, at, row.try_get("kind")?, from_json("advice", &advice)?))
+            })
+            .collect()
+    }
+
     /// The last `most` texts with a household, oldest first; of numbers of no household, by number.
     pub async fn story(&self, household: HouseholdId, number: &str, most: u32) -> Result<Vec<Said>, StoreError> {
         let rows = sqlx::query(

@@ -15,7 +15,7 @@ use axum::http::header;
 use axum::response::{IntoResponse, Response};
 use bellyful_core::yields::fuel::Fuel;
 use chrono::Months;
-use serde::Deserialize;
+use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 use std::sync::Arc;
 use sums::{GAS_C, LEAK, METHANE, Method, Month, Spared, Sums, day_of, month_of, of_household, spared};
@@ -92,10 +92,13 @@ struct Lived {
 }
 
 async fn lived(pages: &Pages, months: u32) -> Result<Vec<Lived>, Broken> {
+    lived_of(pages, pages.store.overview().await?, months).await
+}
+
+async fn lived_of(pages: &Pages, seen: Vec<Seen>, months: u32) -> Result<Vec<Lived>, Broken> {
     let now = (pages.clock)();
     let first = month_of(now.date_naive()) - Months::new(months - 1);
     let since = first.and_time(chrono::NaiveTime::MIN).and_utc();
-    let seen: Vec<Seen> = pages.store.overview().await?;
     let mut lived = Vec::with_capacity(seen.len());
     for some in seen.chunks(IN_ONE_GO) {
         let (Some(from), Some(to)) = (some.first(), some.last()) else { continue };
@@ -164,6 +167,55 @@ fn row(name: String, sums: &Sums, method: Method) -> Row {
         texts: format!("{} / {}", sums.texts_in, sums.texts_out),
         segments: sums.segments_out.to_string(),
     }
+}
+
+/// A household's month, for machines.
+#[derive(Serialize)]
+pub struct MonthOut {
+    month: String,
+    household: i64,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    name: Option<String>,
+    #[serde(skip_serializing_if = "Option::is_none")]
+    place: Option<String>,
+    days_told: u32,
+    fed_kg: f64,
+    water_l: f64,
+    cooked_min: f64,
+    biogas_m3: f64,
+    spared_fuel: &'static str,
+    spared_fuel_kg: f64,
+    spared_co2e_kg: f64,
+    texts_in: u32,
+    texts_out: u32,
+    segments_out: u32,
+}
+
+/// A row a household and month, of some households.
+pub async fn rows(pages: &Pages, seen: Vec<Seen>, asked: &Asked, people: bool) -> Result<Vec<MonthOut>, Broken> {
+    let method = asked.method();
+    let lived = lived_of(pages, seen, asked.months()).await?;
+    let row = |household: &Lived, month: &Month, sums: &Sums| {
+        let Spared { biogas_m3, fuel_kg, co2e_kg } = spared(sums.cooked_min, method);
+        MonthOut {
+            month: month.format("%Y-%m").to_string(),
+            household: household.id,
+            name: people.then(|| household.name.clone()),
+            place: people.then(|| household.place.clone()),
+            days_told: sums.days_told,
+            fed_kg: sums.fed_kg,
+            water_l: sums.water_l,
+            cooked_min: sums.cooked_min,
+            biogas_m3,
+            spared_fuel: method.fuel.id(),
+            spared_fuel_kg: fuel_kg,
+            spared_co2e_kg: co2e_kg,
+            texts_in: sums.texts_in,
+            texts_out: sums.texts_out,
+            segments_out: sums.segments_out,
+        }
+    };
+    Ok(lived.iter().flat_map(|one| one.months.iter().map(move |(month, sums)| row(one, month, sums))).collect())
 }
 
 /// A row a household and month. Errors: the store's.
