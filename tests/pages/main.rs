@@ -2,5 +2,7 @@
 
 mod access;
 mod api;
+mod broadcast;
 mod demo;
+mod setup;
 mod work;

@@ -33,26 +33,26 @@ pub async fn household(store: &Store) {
     store.keep(Cause::Hand, &nobody(), decision, now).await.expect("kept");
 }
 
-struct Browser {
-    url: String,
-    cookie: String,
+pub struct Browser {
+    pub url: String,
+    pub cookie: String,
 }
 
 impl Browser {
-    async fn get(&self, path: &str) -> String {
+    pub async fn get(&self, path: &str) -> String {
         let call = client().get(format!("{}{path}", self.url)).header("cookie", &self.cookie);
         let response = call.send().await.expect("answers");
         assert_eq!(response.status(), 200, "{path}");
         response.text().await.expect("text")
     }
-    async fn post(&self, path: &str, form: &[(&str, &str)]) -> (u16, String) {
+    pub async fn post(&self, path: &str, form: &[(&str, &str)]) -> (u16, String) {
         let call = client().post(format!("{}{path}", self.url)).header("cookie", &self.cookie).form(form);
         let response = call.send().await.expect("answers");
         (response.status().as_u16(), response.text().await.expect("text"))
     }
 }
 
-const SETTINGS: [(&str, &str); 10] = [
+pub const SETTINGS: [(&str, &str); 10] = [
     ("name", "Lantana"),
     ("lang", "en"),
     ("staff", ""),

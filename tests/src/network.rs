@@ -29,6 +29,8 @@ pub struct Taken {
     pub id: String,
     pub to: String,
     pub text: String,
+    /// As it came.
+    pub body: String,
     pub at: Instant,
 }
 
@@ -105,7 +107,8 @@ async fn serve(mut stream: TcpStream, seen: Arc<Mutex<Seen>>, plan: Arc<Mutex<Pl
         let Some((head, body)) = request(&mut stream, &mut bytes).await else { return };
         let json: Value = serde_json::from_slice(&body).unwrap_or_default();
         let word = |name: &str| json[name].as_str().unwrap_or_default().to_owned();
-        let taken = Taken { id: word("id"), to: word("to"), text: word("text"), at: Instant::now() };
+        let (id, to, text) = (word("id"), word("to"), word("text"));
+        let taken = Taken { id, to, text, body: String::from_utf8_lossy(&body).into_owned(), at: Instant::now() };
         let does = {
             let mut seen = seen.lock().expect("no test panics inside");
             let before = seen.tries.entry(taken.id.clone()).or_default();

@@ -4,6 +4,7 @@
 mod answers;
 mod door;
 mod gateways;
+mod hook;
 mod promise;
 mod silence;
 mod staff;
