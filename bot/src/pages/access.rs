@@ -3,7 +3,7 @@
 use super::Pages;
 use crate::api::{Refused, Scope};
 use axum::extract::{MatchedPath, Request, State};
-use axum::http::{Method, StatusCode, header};
+use axum::http::{HeaderValue, Method, StatusCode, header};
 use axum::middleware::Next;
 use axum::response::{Html, IntoResponse, Redirect, Response};
 use serde::{Deserialize, Serialize};
@@ -159,7 +159,8 @@ pub async fn check(
             request.extensions_mut().insert(Worker { role, ..worker });
         }
         Some(Token(least)) => {
-            let scope = scope(&pages, &request).await.map_err(IntoResponse::into_response)?;
+            let given = request.headers().get(header::AUTHORIZATION).cloned();
+            let scope = scope(&pages, given).await.map_err(IntoResponse::into_response)?;
             if scope < least {
                 return Err(Refused::Scope.into_response());
             }
@@ -170,8 +171,8 @@ pub async fn check(
 }
 
 /// The scope of the token that a call carries.
-async fn scope(pages: &Pages, request: &Request) -> Result<Scope, Refused> {
-    let given = request.headers().get(header::AUTHORIZATION).and_then(|value| value.to_str().ok());
+async fn scope(pages: &Pages, given: Option<HeaderValue>) -> Result<Scope, Refused> {
+    let given = given.as_ref().and_then(|value| value.to_str().ok());
     let token = given.and_then(|given| given.strip_prefix("Bearer ")).ok_or(Refused::Token)?;
     let (_, scope) = pages.store.token(token.trim()).await?.ok_or(Refused::Token)?;
     Ok(Scope::from_id(&scope).unwrap_or(Scope::Read))
