@@ -6,7 +6,7 @@
 use crate::mind::Mind;
 use crate::store::{EMERGENCY, FeedWord, Store, StoreError};
 use crate::text::fold;
-use crate::text::reading::Reading;
+use crate::text::reading::{About, Reading};
 use bellyful_core::fact::What;
 use bellyful_core::feeds::Feed;
 use chrono::NaiveDate;
@@ -100,7 +100,9 @@ pub fn already_means(mind: &Mind, word: &str) -> Option<String> {
         if reading.control.is_some() || !reading.asks.is_empty() || reading.facts.iter().any(|told| !fed(&told.what)) {
             return Some("The bot takes this word for something else already; choose another way to write it.".into());
         }
-        let feed = reads_as(mind, word, lang)?;
+        // What cannot be placed and has an amount is taken for waste of food: that is no knowing.
+        let strange = reading.unsure.iter().any(|unsure| unsure.about == About::Word);
+        let feed = reads_as(mind, word, lang).filter(|feed| !(strange && *feed == Feed::FoodWaste))?;
         Some(format!("The bot knows this word already, as {}.", feed.id().replace('_', " ")))
     })
 }
