@@ -150,8 +150,14 @@ async fn a_viewer_sees_but_every_act_is_refused() {
         assert!(all[0].text.contains("look but not act"), "{text}: {}", all[0].text);
     }
     assert_eq!(road.store.situation_of(id).await.expect("read"), before);
-    road.check(VIEWER, "history 1", "Atieno").await;
-    road.check(VIEWER, "who needs me", "1 Atieno").await;
+    for text in ["history 1", "who needs me", "history Kisumu"] {
+        let said = road.says(VIEWER, text).await;
+        assert!(said.contains("Atieno") && !said.contains("999"), "no number is shown to a viewer: {said}");
+    }
+    // Nor when the family asks for a person: who may not act is not called.
+    let told = road.text("+99900000123", "please call me").await;
+    assert!(told.iter().all(|out| out.to != VIEWER), "{told:?}");
+    assert!(told.iter().any(|out| out.to != "+99900000123" && out.text.contains("+99900000123")), "{told:?}");
 }
 
 #[tokio::test]
