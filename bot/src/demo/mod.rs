@@ -100,14 +100,26 @@ async fn demo(listen: SocketAddr) -> anyhow::Result<()> {
         eprintln!("The history of all {} households is whole.", FAMILIES.len());
     });
     let (stop, stop_for_good) = (told_to_stop()?, told_to_stop()?);
+    let sending = tokio::spawn(send_all(store.clone(), clock.clone()));
     let served = axum::serve(listener, routes).with_graceful_shutdown(stop);
     tokio::select! {
         served = served => served?,
         () = async { stop_for_good.await; tokio::time::sleep(std::time::Duration::from_secs(2)).await } => {}
     }
     filling.abort();
+    sending.abort();
     store.close().await;
     Ok(())
+}
+
+/// The demo's network: takes every text a second after it is due.
+async fn send_all(store: Store, clock: DemoClock) {
+    loop {
+        if let Err(error) = store.all_sent(GATEWAY, clock.now()).await {
+            eprintln!("Texts wait: {error}.");
+        }
+        tokio::time::sleep(std::time::Duration::from_secs(1)).await;
+    }
 }
 
 async fn add_worker(store: &Store, password: &str) -> anyhow::Result<()> {

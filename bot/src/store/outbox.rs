@@ -313,6 +313,21 @@ impl Store {
         self.commit("settle", tx).await
     }
 
+    /// All that waits for a gateway by now is sent: for simulations, whose network takes everything at once.
+    pub async fn all_sent(&self, gateway: &str, now: DateTime<Utc>) -> Result<u64, StoreError> {
+        let mut tx = self.begin("all_sent").await?;
+        let sent = sqlx::query(
+            "UPDATE outbox SET state = 'sent', settled_at = $2 \
+             WHERE gateway = $1 AND state = 'queued' AND not_before <= $2",
+        )
+        .bind(gateway)
+        .bind(ms(now))
+        .execute(&mut *tx)
+        .await?;
+        self.commit("all_sent", tx).await?;
+        Ok(sent.rows_affected())
+    }
+
     /// The text with this id was sent outside the queue: it is not sent again.
     pub async fn sent_directly(&self, id: &str, now: DateTime<Utc>) -> Result<(), StoreError> {
         let mut tx = self.begin("sent_directly").await?;
