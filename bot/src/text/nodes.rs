@@ -278,6 +278,13 @@ impl<'a> Row<'a> {
         }
     }
 
+    /// Whether the words of `node` are longer than the little words of any language.
+    pub fn is_long(&self, node: &Node) -> bool {
+        const LITTLE: usize = 4;
+        let (first, last) = (&self.tokens.list[node.from as usize], &self.tokens.list[node.to as usize - 1]);
+        self.text[first.start as usize..last.end as usize].chars().count() > LITTLE
+    }
+
     /// Whether `node` is one word that is in no list as it is typed.
     pub fn misspelt(&self, node: &Node) -> bool {
         let token = &self.tokens.list[node.from as usize];

@@ -184,7 +184,7 @@ impl Reader<'_> {
         let bare = (0..self.row.nodes.len()).find(|&at| {
             let said = self.node(at).number().is_some_and(|n| !n.weak)
                 || self.node(at).quantity().is_some_and(|q| !q.implied && q.unit.is_some());
-            said && !self.node(at).used && !self.of_another(at)
+            said && !self.node(at).used && !self.of_another(at) && !self.is_phone_or_clock(at)
         });
         let time = (0..self.row.nodes.len()).find(|&at| self.node(at).when().is_some() && !self.of_another(at));
         let content = self.row.nodes.iter().filter(|node| node.kind == Kind::Unknown).count();
@@ -200,9 +200,19 @@ impl Reader<'_> {
     }
 
     /// "3 cows", "the power went yesterday": said of what is no matter of the digester's.
-    fn of_another(&self, at: usize) -> bool {
+    pub fn of_another(&self, at: usize) -> bool {
         let clause = self.clauses.iter().find(|clause| clause.range().contains(&at));
-        clause.is_some_and(|clause| self.said_of_another(clause, at) || at + 1 < clause.to && self.ordinary(at + 1))
+        clause.is_some_and(|clause| {
+            self.said_of_another(clause, at)
+                || at + 1 < clause.to && (self.ordinary(at + 1) || self.has(at + 1, Cue::Tank))
+                || (clause.from..clause.to).any(|i| i != at && self.ordinary(i) && self.row.is_long(self.node(i)))
+        })
+    }
+
+    /// "0712345678", "at 6": no amount.
+    fn is_phone_or_clock(&self, at: usize) -> bool {
+        let phone = self.row.figures(self.node(at)).is_some_and(|f| f.len() >= 7 || f.len() >= 5 && f.starts_with('0'));
+        phone || self.has(at + 1, Cue::At) || at > 0 && self.has(at - 1, Cue::At)
     }
 
     /// A fact on a day that could be yesterday or tomorrow is a doubt.

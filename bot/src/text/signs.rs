@@ -95,7 +95,8 @@ impl Reader<'_> {
         for at in clause.range() {
             let node = *self.node(at);
             let Some(sign) = node.meaning.sign.filter(|_| !node.used && node.kind == Kind::Phrase) else { continue };
-            if self.denied(clause, at) || !sign.is_danger() && self.is_over(clause, at) {
+            let beast_is_ill = sign == Sign::Unwell && self.of_beast(clause, at);
+            if self.denied(clause, at) || !sign.is_danger() && self.is_over(clause, at) || beast_is_ill {
                 self.use_up([at]);
                 continue;
             }
@@ -118,6 +119,14 @@ impl Reader<'_> {
     /// "the smell is gone": it was, and is no more. Of a danger that is not enough: it is told all the same.
     fn is_over(&self, clause: &Clause, at: usize) -> bool {
         (at + 1..clause.to.min(at + 6)).any(|i| self.has(i, Cue::Over))
+    }
+
+    /// "the cow fell sick": no person is, and no gas is spoken of.
+    fn of_beast(&self, clause: &Clause, at: usize) -> bool {
+        const BEASTS: Cues = Cues::of(&[Cue::Cow, Cue::Pig, Cue::Chicken, Cue::Goat, Cue::Horse]);
+        let gas = self.anywhere(&Cues::of(&[Cue::Gas, Cue::Smell, Cue::Leak, Cue::Hiss, Cue::FireWord]));
+        let near = (at.saturating_sub(4).max(clause.from)..(at + 5).min(clause.to)).any(|i| self.node(i).any(&BEASTS));
+        near && !gas
     }
 
     fn smells(&mut self, clause: &Clause) {
@@ -153,10 +162,17 @@ impl Reader<'_> {
                     self.use_up([what]);
                 }
                 None if clause.asks && !clause.has(Cue::Why) => {}
+                // "the food smells good"
+                None if self.smells_good(clause, at) => self.use_up(clause.range()),
                 None => self.tell_sign(at, day, Sign::BadSmell),
             }
             self.use_up(words);
         }
+    }
+
+    fn smells_good(&self, clause: &Clause, at: usize) -> bool {
+        (at.saturating_sub(2).max(clause.from)..(at + 3).min(clause.to))
+            .any(|i| self.node(i).meaning.level == Some(bellyful_core::fact::GasLevel::Good))
     }
 
     fn smell_words(&self, clause: &Clause, at: usize) -> Vec<usize> {
@@ -273,11 +289,29 @@ impl Reader<'_> {
                 _ => {}
             }
         }
+        self.holes(clause);
         for at in clause.range() {
             if self.free(at, Cue::Hiss) && !self.denied(clause, at) && !self.other_thing(clause) {
                 self.tell_sign(at, self.sign_day(clause, at), Sign::GasLeak);
                 self.use_up([at]);
             }
+        }
+    }
+
+    /// "the hose has a hole and gas comes out", "gas comes from the pipe": a leak, though no word of it is said.
+    fn holes(&mut self, clause: &Clause) {
+        let find = |cues: &[Cue]| self.find(clause, &Cues::of(cues));
+        let (Some(gas), Some(_)) = (find(&[Cue::Gas]), find(&[Cue::Pipe])) else { return };
+        let hole = find(&[Cue::Torn, Cue::Cracked]);
+        let way_out = clause.any(&Cues::of(&[Cue::Inlet, Cue::Outlet, Cue::Slurry, Cue::Blocked]));
+        let told = self
+            .facts
+            .iter()
+            .any(|(_, told)| matches!(told.what, bellyful_core::fact::What::Sign { sign: Sign::GasLeak }));
+        let Some(hole) = hole.filter(|_| !way_out && !told && !clause.asks) else { return };
+        if !self.denied(clause, hole) && !self.denied(clause, gas) {
+            self.tell_sign(hole, self.sign_day(clause, hole), Sign::GasLeak);
+            self.use_up([hole, gas]);
         }
     }
 

@@ -225,7 +225,10 @@ impl Reader<'_> {
         if clause.plan || clause.has(Cue::If) {
             return;
         }
-        let context = clause.any(&COOKING) || clause.any(&Cues::of(&[Cue::CookNot])) || self.cooking_near(index);
+        let context = clause.any(&COOKING)
+            || clause.any(&Cues::of(&[Cue::CookNot]))
+            || self.cooking_near(index)
+            || self.timed_food(clause);
         let asks_amount = clause.asks && !clause.has(Cue::Why);
         if let Some((from, to, minutes)) = self.clock_range(clause).filter(|_| context && !asks_amount) {
             self.tell(from, Some(clause.day(from)), What::Burned { minutes });
@@ -251,7 +254,8 @@ impl Reader<'_> {
                 let alone = !context && !o_clock && !fed_only && self.clauses.len() == 1;
                 // "1hr": of all that is told in minutes, there is only the stove.
                 let stove = alone && self.only_time(clause);
-                if alone && !stove && clause.range().all(|i| i == at || !self.says(i)) {
+                let open = alone && !stove && !self.of_another(at);
+                if open && clause.range().all(|i| i == at || !self.says(i)) {
                     self.doubt(About::Amount, at, at + 1);
                 }
                 if !stove {
@@ -276,6 +280,20 @@ impl Reader<'_> {
                 self.doubt(About::Amount, clause.from, clause.to);
             }
         }
+    }
+
+    /// "tea 10 min and rice 15 min": food with times and no amounts is what was cooked.
+    pub fn timed_food(&self, clause: &Clause) -> bool {
+        const OTHER: Cues = Cues::of(&[Cue::Put, Cue::Fell, Cue::Seed, Cue::Remove, Cue::Ago, Cue::At, Cue::Elsewhere]);
+        let mut timed = false;
+        for at in clause.range() {
+            match self.node(at).quantity() {
+                Some(q) if matches!(q.unit, Some(UnitWord::Time(_))) => timed |= !q.implied,
+                Some(q) if q.unit.is_some() => return false,
+                _ => {}
+            }
+        }
+        timed && !clause.any(&OTHER) && clause.range().any(|at| self.node(at).feed().is_some())
     }
 
     /// Whether a clause says a length of time and no more, politeness and days apart.

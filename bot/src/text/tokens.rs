@@ -63,6 +63,9 @@ impl Tokens {
     }
 }
 
+/// Nobody texts so many words: what comes after is not read, so that no text can cost more than so many do.
+const MOST: usize = 3_000;
+
 struct Cutter<'a> {
     text: &'a str,
     lexicon: &'a Lexicon,
@@ -73,7 +76,7 @@ struct Cutter<'a> {
 impl Cutter<'_> {
     fn run(&mut self) {
         let mut at = 0;
-        while let Some(c) = self.text[at..].chars().next() {
+        while let Some(c) = self.text[at..].chars().next().filter(|_| self.out.list.len() < MOST) {
             let after = at + c.len_utf8();
             at = if invisible(c) {
                 if self.last_end == at {

@@ -145,8 +145,9 @@ impl WordList {
                 for phrase in
                     expand_list(phrases, &sets).map_err(|reason| wrong(format!("[{section}] {key}: {reason}")))?
                 {
-                    let phrase = list.folded(&phrase);
-                    list.phrases.push((phrase, meaning));
+                    for phrase in list.twins(list.folded(&phrase)) {
+                        list.phrases.push((phrase, meaning));
+                    }
                 }
             }
         }
@@ -163,6 +164,28 @@ impl WordList {
             .map(|word| if self.habits.distinct.iter().any(|kept| kept == word) { word.to_owned() } else { fold(word) })
             .collect();
         words.join(" ")
+    }
+
+    /// A phrase of several words is the same with and without the accents that tell single words apart: "cómo está" is
+    /// typed "como esta", though "como" alone is not "cómo".
+    fn twins(&self, phrase: String) -> Vec<String> {
+        let mut all = vec![phrase];
+        if !all[0].contains(' ') {
+            return all;
+        }
+        for accented in &self.habits.distinct {
+            let plain = fold(accented);
+            for at in 0..all.len() {
+                for (from, to) in [(accented, &plain), (&plain, accented)] {
+                    let words: Vec<&str> = all[at].split(' ').map(|w| if w == from { to } else { w }).collect();
+                    let twin = words.join(" ");
+                    if !all.contains(&twin) {
+                        all.push(twin);
+                    }
+                }
+            }
+        }
+        all
     }
 
     fn meaning_of(&mut self, section: &str, key: &str) -> Option<Meaning> {

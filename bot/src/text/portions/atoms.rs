@@ -1,0 +1,169 @@
+//! Atoms: the pieces of a clause that matter for portions: amounts, shares, and the things they can be of.
+
+use super::super::clauses::Clause;
+use super::super::foods::counted;
+use super::super::nodes::{Kind, Node, Number, Quantity};
+use super::super::notions::{Cue, Cues, UnitWord};
+use super::super::reader::Reader;
+use bellyful_core::fact::{AlkaliKind, Sign, What};
+use bellyful_core::feeds::Feed;
+
+/// What an amount can be of.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) enum Thing {
+    Feed(Feed),
+    Water,
+    Alkali(AlkaliKind),
+    Slurry,
+    /// "that thing": something, but what?
+    Pointed,
+    /// A word that is not listed, where a feed should stand.
+    Strange,
+}
+
+/// A piece of a clause that matters for portions.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Atom {
+    pub(super) at: usize,
+    pub(super) what: Piece,
+    /// Parted from the atom before by "and" or a comma.
+    pub(super) and: bool,
+    pub(super) comma: bool,
+    /// Joined to the atom before by "of".
+    pub(super) of: bool,
+}
+
+#[derive(Debug, Clone, Copy)]
+pub(super) enum Piece {
+    Amount(Quantity),
+    Bare(Number),
+    /// A share of the feed told before: of water, mostly.
+    Share(f64),
+    Thing(Thing),
+}
+
+impl Atom {
+    pub(super) fn thing(&self) -> Option<Thing> {
+        if let Piece::Thing(thing) = self.what { Some(thing) } else { None }
+    }
+    pub(super) fn parted(&self) -> bool {
+        self.and || self.comma
+    }
+}
+
+impl Reader<'_> {
+    pub(super) fn atoms(&self, first: usize, end: usize) -> Vec<Atom> {
+        let mut atoms = Vec::new();
+        for (index, clause) in self.clauses[first..end].iter().enumerate() {
+            let (mut and, mut of, mut comma) = (false, false, index > 0);
+            for at in clause.range() {
+                let node = self.node(at);
+                if node.used {
+                    continue;
+                }
+                let what = match node.kind {
+                    // "two pound a plantain": the article is no second amount.
+                    Kind::Number(number)
+                        if number.weak
+                            && atoms.last().is_some_and(|last: &Atom| last.at + 1 == at && last.thing().is_none()) =>
+                    {
+                        None
+                    }
+                    Kind::Number(number) if !number.weak || self.weak_counts(at) => Some(Piece::Bare(number)),
+                    // "burnt in the pot": where, not how much.
+                    Kind::Quantity(q) if q.implied && self.stands_in(clause, at) => None,
+                    Kind::Quantity(q) if q.unit.is_none() => (self.thing_near(clause, at)).then_some(Piece::Amount(q)),
+                    Kind::Quantity(q) => matches!(
+                        q.unit,
+                        Some(UnitWord::Mass(_) | UnitWord::Volume(_) | UnitWord::Of(_) | UnitWord::Unclear)
+                    )
+                    .then_some(Piece::Amount(q)),
+                    Kind::Phrase => {
+                        self.share(clause, at).map(Piece::Share).or_else(|| self.thing(clause, at).map(Piece::Thing))
+                    }
+                    Kind::Unknown => (at > clause.from
+                        && of
+                        && atoms
+                            .last()
+                            .is_some_and(|atom: &Atom| matches!(atom.what, Piece::Amount(q) if q.unit.is_some())))
+                    .then_some(Piece::Thing(Thing::Strange)),
+                    _ => None,
+                };
+                match what {
+                    Some(what) => {
+                        atoms.push(Atom { at, what, and, comma, of });
+                        (and, of, comma) = (false, false, false);
+                    }
+                    None if node.kind == Kind::Phrase => {
+                        and |= node.has(Cue::And) || node.has(Cue::Or) || node.has(Cue::With) && !node.has(Cue::Of);
+                        of |= node.has(Cue::Of);
+                    }
+                    None => {}
+                }
+            }
+        }
+        atoms
+    }
+
+    fn stands_in(&self, clause: &Clause, at: usize) -> bool {
+        at > clause.from && self.has(at - 1, Cue::In) && !self.has(at - 1, Cue::Put) && !self.has(at + 1, Cue::Of)
+    }
+
+    fn weak_counts(&self, at: usize) -> bool {
+        self.row.nodes.get(at + 1).and_then(Node::feed).is_some_and(counted)
+    }
+
+    fn thing_near(&self, clause: &Clause, at: usize) -> bool {
+        (at.saturating_sub(2).max(clause.from)..(at + 4).min(clause.to))
+            .any(|i| i != at && self.thing(clause, i).is_some())
+    }
+
+    fn thing(&self, clause: &Clause, at: usize) -> Option<Thing> {
+        let node = self.node(at);
+        if node.kind != Kind::Phrase || node.used {
+            return None;
+        }
+        if node.has(Cue::Soda) {
+            return Some(Thing::Alkali(AlkaliKind::Soda));
+        }
+        if node.has(Cue::Lime) {
+            return Some(Thing::Alkali(AlkaliKind::Lime));
+        }
+        if node.feed() == Some(Feed::Ash) && self.mends_sourness(clause) {
+            return Some(Thing::Alkali(AlkaliKind::Ash));
+        }
+        if clause.has(Cue::Remove) && (node.has(Cue::Slurry) || node.feed() == Some(Feed::Digestate)) {
+            return Some(Thing::Slurry);
+        }
+        if let Some(feed) = node.feed() {
+            return Some(Thing::Feed(feed));
+        }
+        if node.has(Cue::Water) {
+            return Some(Thing::Water);
+        }
+        if node.has(Cue::Dung) {
+            return Some(Thing::Feed(Feed::CattleManure));
+        }
+        node.has(Cue::Thing).then_some(Thing::Pointed)
+    }
+
+    fn mends_sourness(&self, clause: &Clause) -> bool {
+        clause.any(&Cues::of(&[Cue::Mend, Cue::Sour]))
+            || self.facts.iter().any(|(_, told)| matches!(told.what, What::Sign { sign: Sign::SourSmell }))
+    }
+
+    fn share(&self, clause: &Clause, at: usize) -> Option<f64> {
+        let node = self.node(at);
+        let share = if node.has(Cue::Same) {
+            1.0
+        } else if node.has(Cue::Double) {
+            2.0
+        } else if node.has(Cue::HalfShare) {
+            0.5
+        } else {
+            return None;
+        };
+        let water = (at.saturating_sub(3).max(clause.from)..(at + 4).min(clause.to)).any(|i| self.free(i, Cue::Water));
+        water.then_some(share)
+    }
+}

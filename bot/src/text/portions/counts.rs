@@ -1,0 +1,176 @@
+//! What counts: whether an amount or a thing said in passing is a portion at all, and what a denied one means.
+
+use super::super::clauses::Clause;
+use super::super::nodes::Kind;
+use super::super::notions::{Cue, Cues, UnitWord};
+use super::super::reader::Reader;
+use super::super::reading::About;
+use super::super::wordlist::Side;
+use super::Purpose;
+use super::atoms::{Atom, Piece, Thing};
+use bellyful_core::fact::{Unit, What};
+use bellyful_core::feeds::Feed;
+
+impl Reader<'_> {
+    /// Whether something was done with a feed here: put in, fallen in, taken out, started with.
+    pub(super) fn done_here(&self, clause: &Clause) -> bool {
+        clause.any(&Cues::of(&[Cue::Put, Cue::Fell, Cue::Remove, Cue::Seed, Cue::Start, Cue::NewTank]))
+    }
+
+    /// An amount of nothing named: of feed, when it can be.
+    pub(super) fn stands_alone(
+        &mut self,
+        clause: &Clause,
+        amount: Option<Atom>,
+        doing: bool,
+        purpose: Purpose,
+    ) -> bool {
+        const DONE: Cues = Cues::of(&[Cue::Put, Cue::Fell, Cue::Remove]);
+        let Some(amount) = amount else { return false };
+        // "it holds 20 litres": how big something is, but what?
+        if matches!(amount.what, Piece::Amount(q) if !q.implied && matches!(q.unit, Some(UnitWord::Volume(_))))
+            && clause.has(Cue::Holds)
+            // One word may hold and carry in ("leva").
+            && !clause.range().any(|i| self.node(i).any(&DONE) && !self.has(i, Cue::Holds))
+        {
+            self.doubt(About::Unit, amount.at, amount.at + 1);
+            self.use_up([amount.at]);
+            return false;
+        }
+        let gas_talk = clause.any(&Cues::of(&[Cue::Gas, Cue::GasBag, Cue::Flame, Cue::Cook, Cue::Stove, Cue::Tank]))
+            && !clause.has(Cue::Put)
+            && !doing;
+        match amount.what {
+            Piece::Amount(q) if q.implied || q.unit.is_none() => {
+                clause.any(&Cues::of(&[Cue::Put])) && q.unit.is_some() && !gas_talk
+            }
+            Piece::Amount(q) => {
+                if q.number.is_none() {
+                    return doing;
+                }
+                let measured = matches!(q.unit, Some(UnitWord::Mass(_) | UnitWord::Of(_) | UnitWord::Unclear))
+                    || doing
+                    || matches!(q.unit, Some(UnitWord::Volume(_))) && self.only_portions(clause);
+                measured && !gas_talk
+            }
+            Piece::Bare(number) => {
+                // "the bus leaves at 6"
+                let clock = self.has(amount.at + 1, Cue::At) || amount.at > 0 && self.has(amount.at - 1, Cue::At);
+                if number.weak || number.fraction && !doing || clock {
+                    return false;
+                }
+                if number.value == 0.0 && (doing || clause.has(Cue::Tank) || clause.to - clause.from <= 3) {
+                    return true;
+                }
+                if doing && purpose != Purpose::Removed && clause.any(&Cues::of(&[Cue::Put])) {
+                    self.doubt(About::Unit, amount.at, amount.at + 1);
+                    self.use_up([amount.at]);
+                }
+                false
+            }
+            _ => false,
+        }
+    }
+
+    /// A feed named with no amount: told as fed only where feeding is spoken of or nothing else is.
+    pub(super) fn bare_counts(&self, clause: &Clause, from: usize, to: usize, doing: bool) -> bool {
+        let cooks =
+            clause.any(&Cues::of(&[Cue::Cook, Cue::Lasted])) && !clause.has(Cue::Put) || self.timed_food(clause);
+        if cooks || clause.has(Cue::Blocked) {
+            return false;
+        }
+        let water_only = (from..=to).all(|i| self.node(i).feed().is_none());
+        if water_only && !doing {
+            let only = clause.has(Cue::Only) && !clause.has(Cue::Tank) || self.amount_follows(clause);
+            return only && (self.only_portions(clause) || clause.has(Cue::PutNot));
+        }
+        doing || self.only_portions(clause)
+    }
+
+    /// "water, 2 buckets": the clause after this one says how much, and no more.
+    fn amount_follows(&self, clause: &Clause) -> bool {
+        let next = self.clauses.iter().find(|next| next.from > clause.from && next.sentence == clause.sentence);
+        next.is_some_and(|next| {
+            let amounts = next.range().filter(|&at| self.node(at).quantity().is_some_and(|q| q.amount().is_some()));
+            amounts.count() == 1
+                && self.only_portions(next)
+                && next.range().all(|at| self.node(at).feed().is_none() && !self.has(at, Cue::Water))
+        })
+    }
+
+    /// Whether the clause holds nothing but foods, amounts, days and joints.
+    pub(super) fn only_portions(&self, clause: &Clause) -> bool {
+        const PLAIN: Cues = Cues::of(&[
+            Cue::And,
+            Cue::Of,
+            Cue::In,
+            Cue::With,
+            Cue::Only,
+            Cue::About,
+            Cue::Some,
+            Cue::Modifier,
+            Cue::My,
+            Cue::Morning,
+            Cue::At,
+            Cue::Chatter,
+            Cue::Colon,
+            Cue::Water,
+            Cue::Put,
+            Cue::Tank,
+            Cue::Now,
+            Cue::Again,
+            Cue::Yes,
+            Cue::No,
+            Cue::Same,
+            Cue::Double,
+            Cue::HalfShare,
+            Cue::Habit,
+            Cue::Sized,
+        ]);
+        clause.range().all(|at| {
+            let node = self.node(at);
+            match node.kind {
+                Kind::Phrase => {
+                    node.feed().is_some()
+                        || node.any(&PLAIN)
+                        || node.meaning.number.is_some()
+                        || node.used
+                        || node.meaning.control.is_some()
+                }
+                Kind::Unknown => false,
+                _ => true,
+            }
+        })
+    }
+
+    /// "no water", "didn't put meat": the thing itself is denied.
+    pub(super) fn denied_thing(&self, clause: &Clause, at: usize, amount: Option<Atom>) -> bool {
+        if amount.is_some_and(|a| !matches!(a.what, Piece::Bare(n) if n.weak)) {
+            // "no 3 kg" is a mending; an amount was given. But "without 2 kg" does not occur.
+            return amount
+                .is_some_and(|a| matches!(a.what, Piece::Amount(q) if q.number.is_none()) && self.denied(clause, at));
+        }
+        // "didn't add water": the doing is denied, and the thing with it.
+        let doing =
+            (clause.from..at).rev().take(4).find(|&i| self.node(i).kind == Kind::Phrase && self.has(i, Cue::Put));
+        let after = self.row.lexicon.habits.negation == Side::After
+            && (at + 1..clause.to.min(at + 3)).any(|i| self.node(i).kind == Kind::Phrase && self.has(i, Cue::PutNot));
+        after || self.denied(clause, at) || doing.is_some_and(|doing| self.denied(clause, doing))
+    }
+
+    pub(super) fn denied_portion(&mut self, clause: &Clause, thing: &Atom, day: i32) {
+        let fed = |reader: &Self| {
+            let put = |what: &What| matches!(what, What::Fed { .. } | What::Seeded { .. } | What::NotFed { .. });
+            reader.facts.iter().any(|(_, told)| put(&told.what))
+        };
+        match thing.thing() {
+            Some(Thing::Water) if self.done_here(clause) || fed(self) || self.anywhere(&Cues::of(&[Cue::Put])) => {
+                self.tell(thing.at, Some(day), What::Water { amount: Some(0.0), unit: Some(Unit::L) });
+                self.use_up([thing.at]);
+            }
+            Some(Thing::Feed(Feed::FoodWaste)) => self.tell(thing.at, Some(day), What::NotFed { days: 1 }),
+            Some(Thing::Feed(_)) if clause.has(Cue::Nothing) => {}
+            _ => {}
+        }
+    }
+}

@@ -1,0 +1,167 @@
+//! Portions: what went in, how much of it, and what for: feed, water, starter, habit, alkali, or slurry taken out.
+//!
+//! Takes the clauses; tells the facts that they make of amounts and things. `atoms` picks out what matters, `pairs`
+//! joins each amount to what it is of, `counts` says whether it is told at all, `tell` tells it; `unfed` tells of days
+//! without feeding. What has no unit, or could be two amounts, is a doubt.
+
+mod atoms;
+mod counts;
+mod pairs;
+mod tell;
+mod unfed;
+
+use super::clauses::Clause;
+use super::nodes::Kind;
+use super::notions::{Cue, Cues, UnitWord};
+use super::reader::Reader;
+use super::reading::About;
+use atoms::Atom;
+
+/// What a clause makes of its portions.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) enum Purpose {
+    Fed,
+    Usual,
+    Seeded,
+    Removed,
+}
+
+impl Reader<'_> {
+    pub fn portions(&mut self) {
+        // Clauses that go on a list are read as one.
+        let mut at = 0;
+        while at < self.clauses.len() {
+            let mut end = at + 1;
+            while end < self.clauses.len() && self.goes_on(at, end) {
+                end += 1;
+            }
+            self.portions_of(at, end);
+            at = end;
+        }
+    }
+
+    /// "potato, yuca and camote": a bare food after a comma, in a list that an "and" closes.
+    fn goes_on(&self, first: usize, next: usize) -> bool {
+        let (head, tail) = (&self.clauses[first], &self.clauses[next]);
+        if head.sentence != tail.sentence
+            || tail.from != self.clauses[next - 1].to + 1
+            || tail.asks
+            || head.asks
+            || tail.plan != head.plan
+            || !tail.days.is_empty()
+        {
+            return false;
+        }
+        let bare = |clause: &Clause| {
+            clause.range().any(|at| self.node(at).feed().is_some())
+                && clause.range().all(|at| {
+                    let node = self.node(at);
+                    node.kind == Kind::Phrase
+                        && (node.feed().is_some()
+                            || node.any(&Cues::of(&[Cue::And, Cue::Of, Cue::Modifier, Cue::Other])))
+                })
+        };
+        let closes = (next..self.clauses.len().min(next + 6))
+            .take_while(|&i| bare(&self.clauses[i]))
+            .any(|i| self.clauses[i].has(Cue::And));
+        bare(tail) && closes && head.range().any(|at| self.node(at).feed().is_some())
+    }
+
+    fn portions_of(&mut self, first: usize, end: usize) {
+        let mut clause = self.clauses[first].clone();
+        clause.to = self.clauses[end - 1].to;
+        if clause.plan {
+            return;
+        }
+        let atoms = self.atoms(first, end);
+        if clause.has(Cue::AsUsual)
+            && !clause.asks
+            && (clause.any(&Cues::of(&[Cue::Put])) || !atoms.is_empty() || end - first == self.clauses.len())
+        {
+            self.doubt(About::Amount, clause.from, clause.to);
+            return;
+        }
+        if clause.asks && !clause.has(Cue::Why) {
+            return;
+        }
+        if self.half_the_tank(&clause) {
+            return;
+        }
+        if self.for_people(&clause, &atoms) {
+            self.use_up(atoms.iter().map(|atom| atom.at));
+            return;
+        }
+        let purpose = self.purpose(&clause, first);
+        let fed_before = self.facts.len();
+        let mut last_unit = None;
+        let mut at = 0;
+        while at < atoms.len() {
+            at = self.portion(&clause, &atoms, at, purpose, fed_before, &mut last_unit);
+        }
+    }
+
+    /// What was bought, eaten or cooked by the family went into no digester.
+    fn for_people(&self, clause: &Clause, atoms: &[Atom]) -> bool {
+        // "por", "nimelipa": words that may put in, but also pay.
+        let puts = |at: usize| self.has(at, Cue::Put) && !self.node(at).any(&Cues::of(&[Cue::Since, Cue::Elsewhere]));
+        if clause.any(&Cues::of(&[Cue::Fell, Cue::Seed, Cue::Tank, Cue::Slurry])) || clause.range().any(puts) {
+            return false;
+        }
+        if clause.has(Cue::Elsewhere) {
+            return true;
+        }
+        if clause.has(Cue::Remove) {
+            return false;
+        }
+        let timed = clause
+            .range()
+            .any(|at| self.node(at).quantity().is_some_and(|q| matches!(q.unit, Some(UnitWord::Time(_)))));
+        let cook = |at: usize| self.node(at).kind == Kind::Phrase && self.has(at, Cue::Cook);
+        // "cooked 3 kg rice", "3 kilo chawal pakaya", and not "cooked rice 3 kg".
+        let cooked = match (atoms.first(), atoms.last()) {
+            (Some(first), Some(last)) => {
+                let from = first.at.saturating_sub(2).max(clause.from);
+                (from..first.at).any(cook) && first.thing().is_none()
+                    || (last.at + 1..clause.to.min(last.at + 3)).any(cook)
+            }
+            _ => false,
+        };
+        cooked && !timed && atoms.iter().any(|atom| atom.thing().is_some())
+    }
+
+    fn purpose(&self, clause: &Clause, index: usize) -> Purpose {
+        if clause.has(Cue::Remove) && !clause.has(Cue::Put) {
+            return Purpose::Removed;
+        }
+        let new = Cues::of(&[Cue::Seed, Cue::Start, Cue::NewTank]);
+        let starts = clause.any(&new) && !clause.has(Cue::Running)
+            || index > 0
+                && self.clauses[index - 1].any(&Cues::of(&[Cue::NewTank]))
+                && self.clauses[index - 1].sentence == clause.sentence
+            || self.clauses.get(index + 1).is_some_and(|next| {
+                next.sentence == clause.sentence
+                    && next.any(&Cues::of(&[Cue::Seed]))
+                    && next.range().all(|i| self.node(i).feed().is_none())
+            });
+        if starts {
+            return Purpose::Seeded;
+        }
+        if clause.habit { Purpose::Usual } else { Purpose::Fed }
+    }
+
+    /// "emptied half the tank"
+    fn half_the_tank(&mut self, clause: &Clause) -> bool {
+        if !clause.has(Cue::Remove) {
+            return false;
+        }
+        let part = clause
+            .range()
+            .find(|&at| self.node(at).number().is_some_and(|n| n.fraction) || self.free(at, Cue::HalfLevel));
+        let Some(at) = part else { return false };
+        if (at + 1..clause.to.min(at + 5)).any(|i| self.has(i, Cue::Tank) || self.has(i, Cue::Slurry)) {
+            self.doubt(About::Amount, clause.from, clause.to);
+            return true;
+        }
+        false
+    }
+}

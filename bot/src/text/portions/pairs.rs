@@ -1,0 +1,124 @@
+//! Pairs: which amount is of which thing, in either order, over lists of both.
+//!
+//! Takes atoms; hands each portion to `tell`.
+
+use super::super::clauses::Clause;
+use super::super::notions::Cue;
+use super::super::reader::Reader;
+use super::super::wordlist::Side;
+use super::Purpose;
+use super::atoms::{Atom, Piece, Thing};
+use bellyful_core::fact::Unit;
+
+impl Reader<'_> {
+    /// Tells what starts at atom `i`; gives the next.
+    pub(super) fn portion(
+        &mut self,
+        clause: &Clause,
+        atoms: &[Atom],
+        i: usize,
+        purpose: Purpose,
+        fed_before: usize,
+        last_unit: &mut Option<Unit>,
+    ) -> usize {
+        let atom = atoms[i];
+        let next = atoms.get(i + 1);
+        let numbers_after = self.row.lexicon.habits.number == Side::After;
+        match atom.what {
+            Piece::Thing(_) => {
+                // A list of things, and the amount that may follow it.
+                let mut last = i;
+                while let Some(more) = atoms.get(last + 1) {
+                    let joins = more.thing().is_some() && self.alike(atoms[last], *more) && (more.and || more.comma);
+                    if !joins {
+                        break;
+                    }
+                    last += 1;
+                }
+                let amount = atoms.get(last + 1).filter(|a| a.thing().is_none() && !a.parted());
+                let taken = amount.filter(|amount| {
+                    // "2 kg" belongs to what follows when "of" says so.
+                    let after = atoms.get(last + 2).filter(|after| after.thing().is_some() && !after.parted());
+                    match after {
+                        None => true,
+                        Some(after) if after.of => false,
+                        Some(after) => {
+                            // "rice 2 kg beans 1 kg" goes by pairs; "banana 2 kg peels" by the number of what is left.
+                            let later = atoms.get(last + 3).is_some_and(|a| a.thing().is_none() && !a.parted());
+                            let _ = (after, amount);
+                            later || numbers_after || i == 0 && self.leads_with_thing(clause, atoms)
+                        }
+                    }
+                });
+                match taken {
+                    Some(amount) => {
+                        let things: Vec<Atom> = atoms[i..=last].to_vec();
+                        let shared = things.iter().all(|a| matches!(a.thing(), Some(Thing::Feed(_))));
+                        if shared {
+                            self.tell_portion(clause, &things, Some(*amount), purpose, fed_before, last_unit);
+                        } else {
+                            for thing in &things[..things.len() - 1] {
+                                self.tell_portion(clause, &[*thing], None, purpose, fed_before, last_unit);
+                            }
+                            self.tell_portion(
+                                clause,
+                                &things[things.len() - 1..],
+                                Some(*amount),
+                                purpose,
+                                fed_before,
+                                last_unit,
+                            );
+                        }
+                        last + 2
+                    }
+                    None => {
+                        self.tell_portion(clause, &[atom], None, purpose, fed_before, last_unit);
+                        i + 1
+                    }
+                }
+            }
+            _ => {
+                let thing = next.filter(|next| next.thing().is_some() && !next.parted());
+                let Some(thing) = thing else {
+                    // "2 kg and water": the amount stands alone.
+                    self.tell_portion(clause, &[], Some(atom), purpose, fed_before, last_unit);
+                    return i + 1;
+                };
+                let mut things = vec![*thing];
+                let mut last = i + 1;
+                while let Some(more) = atoms.get(last + 1) {
+                    let follows = atoms.get(last + 2);
+                    // "peels 1 kg water 6 L" goes by pairs though "1 kg water" could be one.
+                    let pairs = atoms.get(last + 4).is_some_and(|a| a.thing().is_none() && !a.parted());
+                    let has_own = follows.is_some_and(|a| {
+                        a.thing().is_none()
+                            && !a.parted()
+                            && !atoms.get(last + 3).is_some_and(|b| {
+                                b.thing().is_some() && !b.parted() && (b.of || !numbers_after && !pairs)
+                            })
+                    });
+                    if !(more.thing().is_some() && more.parted() && self.alike(*thing, *more))
+                        || has_own
+                        || matches!(more.thing(), Some(Thing::Water))
+                    {
+                        break;
+                    }
+                    things.push(*more);
+                    last += 1;
+                }
+                self.tell_portion(clause, &things, Some(atom), purpose, fed_before, last_unit);
+                last + 1
+            }
+        }
+    }
+
+    fn leads_with_thing(&self, clause: &Clause, atoms: &[Atom]) -> bool {
+        let first = atoms.first().map_or(clause.from, |atom| atom.at);
+        !(clause.from..first).any(|at| self.node(at).has(Cue::Put))
+            || atoms.first().is_some_and(|a| a.thing().is_some())
+    }
+
+    fn alike(&self, one: Atom, other: Atom) -> bool {
+        matches!((one.thing(), other.thing()), (Some(Thing::Feed(_)), Some(Thing::Feed(_))))
+    }
+}

@@ -1,0 +1,309 @@
+//! Telling: an amount and its things made facts, or a doubt where the amount cannot be known.
+
+use super::super::clauses::Clause;
+use super::super::foods::counted;
+use super::super::measured::round;
+use super::super::notions::{Cue, UnitWord};
+use super::super::reader::Reader;
+use super::super::reading::{About, Told};
+use super::Purpose;
+use super::atoms::{Atom, Piece, Thing};
+use bellyful_core::fact::{Measure, Unit, What};
+use bellyful_core::feeds::Feed;
+
+/// An amount made ready to be told.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Portion {
+    pub(super) amount: Option<f64>,
+    pub(super) unit: Option<Unit>,
+}
+
+impl Reader<'_> {
+    pub(super) fn tell_portion(
+        &mut self,
+        clause: &Clause,
+        things: &[Atom],
+        amount: Option<Atom>,
+        purpose: Purpose,
+        fed_before: usize,
+        last_unit: &mut Option<Unit>,
+    ) {
+        let from = things.iter().map(|a| a.at).chain(amount.map(|a| a.at)).min().unwrap_or(clause.from);
+        let to = things.iter().map(|a| a.at).chain(amount.map(|a| a.at)).max().unwrap_or(clause.from);
+        let day = self.portion_day(clause, from);
+        let doing = self.done_here(clause);
+        let first = things.first().and_then(Atom::thing);
+        if let Some(thing) = things.first()
+            && self.denied_thing(clause, thing.at, amount)
+        {
+            self.denied_portion(clause, thing, day);
+            return;
+        }
+        if things.is_empty() && !self.stands_alone(clause, amount, doing, purpose) {
+            return;
+        }
+        if amount.is_none() && !self.bare_counts(clause, from, to, doing) {
+            return;
+        }
+        if amount.is_none()
+            && matches!(first, Some(Thing::Water))
+            && clause.has(Cue::Only)
+            && self.amount_came_before(clause, from)
+        {
+            return;
+        }
+        // "there is a lot of water in it" puts none in.
+        let vague =
+            amount.is_some_and(|a| matches!(a.what, Piece::Amount(q) if q.number.is_none() && q.unit.is_none()));
+        if vague && !doing && !self.only_portions(clause) {
+            return;
+        }
+        if matches!(first, Some(Thing::Feed(_)))
+            && !doing
+            && amount.is_some_and(|a| matches!(a.what, Piece::Bare(n) if n.weak))
+            && !self.only_portions(clause)
+        {
+            return;
+        }
+        if let (Some(Thing::Water), Some(Piece::Share(share))) = (first, amount.map(|a| a.what)) {
+            self.water_share(clause, from, to, day, share, fed_before);
+            return;
+        }
+        // "half water": a half of the feed.
+        if let (Some(Thing::Water), Some(Piece::Bare(number))) = (first, amount.map(|a| a.what))
+            && number.fraction
+        {
+            self.water_share(clause, from, to, day, number.value, fed_before);
+            return;
+        }
+        let carried = last_unit.filter(|_| things.first().is_some_and(|thing| thing.of));
+        let portion = match amount {
+            Some(amount) => match self.portion_of(amount, first, carried) {
+                Ok(portion) => portion,
+                Err(about) => {
+                    if matches!(first, Some(Thing::Pointed)) {
+                        self.doubt(About::Feed, from, to + 1);
+                    }
+                    self.doubt(about, from, to + 1);
+                    return;
+                }
+            },
+            None => Portion { amount: None, unit: None },
+        };
+        if matches!(first, Some(Thing::Pointed | Thing::Strange)) {
+            self.doubt(About::Feed, from, to + 1);
+            return;
+        }
+        if things.is_empty() {
+            if self.amount_comes_after(clause, from, portion) {
+                return;
+            }
+            // "3 kg scraps 6 L": six litres of what?
+            let told = self.facts[fed_before.min(self.facts.len())..].iter();
+            let fed = told.filter(|(_, told)| matches!(told.what, What::Fed { amount: Some(_), .. })).count();
+            if fed > 0 && purpose == Purpose::Fed && !matches!(portion.unit, Some(Unit::Kg)) {
+                self.doubt(About::Feed, from, to + 1);
+                return;
+            }
+        }
+        *last_unit = portion.unit.or(*last_unit);
+        let share = portion.amount.map(|total| total / things.len().max(1) as f64);
+        if things.is_empty() {
+            self.tell_one(clause, from, day, Thing::Feed(Feed::FoodWaste), portion, purpose, true);
+        }
+        for thing in things {
+            let part = Portion { amount: share.map(|s| round(s, 4)), unit: portion.unit };
+            self.tell_one(
+                clause,
+                thing.at.min(from.max(thing.at)),
+                day,
+                thing.thing().expect("things are things"),
+                part,
+                purpose,
+                false,
+            );
+        }
+    }
+
+    /// The amount as told: `Err` when it cannot be known.
+    fn portion_of(&self, amount: Atom, thing: Option<Thing>, carried: Option<Unit>) -> Result<Portion, About> {
+        let plain = |amount: Option<f64>, unit: Option<Unit>| Ok(Portion { amount: amount.map(|a| round(a, 4)), unit });
+        match amount.what {
+            Piece::Bare(number) => {
+                if number.doubtful() {
+                    return Err(About::Amount);
+                }
+                if number.value == 0.0 {
+                    return plain(Some(0.0), Some(Unit::Kg));
+                }
+                match thing {
+                    Some(Thing::Feed(feed)) if counted(feed) => {
+                        plain(Some(number.value), Some(Unit::Of(Measure::Piece)))
+                    }
+                    _ if number.weak => plain(None, None),
+                    _ => match carried {
+                        Some(unit) => plain(Some(number.value), Some(unit)),
+                        None => Err(About::Unit),
+                    },
+                }
+            }
+            Piece::Amount(quantity) => {
+                let number = quantity.number;
+                if number.is_some_and(|n| n.doubtful()) {
+                    return Err(About::Amount);
+                }
+                let unit = match quantity.unit {
+                    Some(UnitWord::Mass(_)) => Some(Unit::Kg),
+                    Some(UnitWord::Volume(_)) => Some(Unit::L),
+                    Some(UnitWord::Of(measure)) => Some(Unit::Of(measure)),
+                    Some(UnitWord::Unclear) => return Err(About::Unit),
+                    _ => None,
+                };
+                let amount =
+                    if quantity.implied && matches!(quantity.unit, Some(UnitWord::Mass(_) | UnitWord::Volume(_))) {
+                        None
+                    } else {
+                        quantity.in_base()
+                    };
+                // "1.500 kg" where a point parts thousands could be one and a half.
+                if let (Some(value), Some(other)) = (amount, number.and_then(|n| n.other)) {
+                    let by = value / number.map_or(1.0, |n| n.value).max(1e-9);
+                    if (value >= 500.0 && other * by < 500.0)
+                        || (value < 20.0 && other * by >= 20.0 && other * by < 5000.0 && matches!(unit, Some(Unit::L)))
+                    {
+                        return Err(About::Amount);
+                    }
+                }
+                plain(amount, unit)
+            }
+            Piece::Share(_) | Piece::Thing(_) => plain(None, None),
+        }
+    }
+
+    /// "put cow dung 3 weeks ago, 4 buckets": an amount alone is of the one thing told before it without any.
+    fn amount_comes_after(&mut self, clause: &Clause, at: usize, portion: Portion) -> bool {
+        // Only what was told just before can be meant, which also keeps a text of a thousand amounts cheap.
+        const BACK: usize = 6;
+        let first = self.clauses.partition_point(|other| other.sentence < clause.sentence);
+        let sentence = self.clauses.get(first).map_or(clause.from, |first| first.from);
+        let open = |(told_at, told): &(usize, Told)| {
+            (sentence..at).contains(told_at)
+                && matches!(
+                    told.what,
+                    What::Fed { amount: None, unit: None, .. }
+                        | What::Seeded { amount: None, unit: None, .. }
+                        | What::Water { amount: None, unit: None }
+                )
+        };
+        let late = self.facts.len().saturating_sub(BACK);
+        let found = self.facts[late..].iter().filter(|told| open(told)).count();
+        let Some(last) = self.facts.iter().rposition(open).filter(|_| found == 1) else { return false };
+        if last + 1 != self.facts.len() || portion.amount.is_none() {
+            return false;
+        }
+        match &mut self.facts[last].1.what {
+            What::Fed { amount, unit, .. } | What::Seeded { amount, unit, .. } | What::Water { amount, unit } => {
+                (*amount, *unit) = (portion.amount, portion.unit);
+            }
+            _ => return false,
+        }
+        true
+    }
+
+    /// "2 buckets, only water": the amount of nothing named that was told just before is the water's.
+    fn amount_came_before(&mut self, clause: &Clause, water: usize) -> bool {
+        let Some((at, told)) = self.facts.last() else { return false };
+        let What::Fed { feed: Feed::FoodWaste, amount: Some(amount), unit } = told.what else { return false };
+        let unnamed = self.clauses.iter().any(|before| {
+            before.range().contains(at)
+                && before.sentence == clause.sentence
+                && before.to < clause.from
+                && before.range().all(|i| self.node(i).feed().is_none())
+        });
+        if unnamed && let Some((at, told)) = self.facts.last_mut() {
+            *at = water;
+            told.what = What::Water { amount: Some(amount), unit };
+        }
+        unnamed
+    }
+
+    #[allow(clippy::too_many_arguments)]
+    fn tell_one(
+        &mut self,
+        clause: &Clause,
+        at: usize,
+        day: i32,
+        thing: Thing,
+        portion: Portion,
+        purpose: Purpose,
+        unnamed: bool,
+    ) {
+        let Portion { amount, unit } = portion;
+        let what = match (purpose, thing) {
+            (Purpose::Removed, Thing::Slurry) => What::Removed { amount, unit },
+            (Purpose::Removed, Thing::Feed(_)) if unnamed => What::Removed { amount, unit },
+            (Purpose::Removed, _) => return,
+            (_, Thing::Alkali(what)) => What::Alkali { what, amount, unit },
+            (Purpose::Usual, Thing::Water) => return,
+            (_, Thing::Water) => What::Water { amount, unit },
+            (Purpose::Seeded, Thing::Feed(feed)) => What::Seeded { feed, amount, unit },
+            (Purpose::Usual, Thing::Feed(feed)) => What::Usual { feed, amount, unit },
+            (Purpose::Fed, Thing::Feed(feed)) => What::Fed { feed, amount, unit },
+            (_, Thing::Slurry | Thing::Pointed | Thing::Strange) => return,
+        };
+        // None given is none fed.
+        if amount == Some(0.0) {
+            match what {
+                What::Fed { .. } => self.tell(at, Some(day), What::NotFed { days: 1 }),
+                What::Water { .. } => self.tell(at, Some(day), What::Water { amount: Some(0.0), unit: Some(Unit::L) }),
+                _ => {}
+            }
+            return;
+        }
+        if clause.has(Cue::Blocked) && matches!(what, What::Fed { .. }) && !clause.has(Cue::Put) {
+            return;
+        }
+        let dated = !matches!(what, What::Usual { .. });
+        self.tell(at, dated.then_some(day), what);
+    }
+
+    fn portion_day(&self, clause: &Clause, at: usize) -> i32 {
+        // The clause may be a list of several; days stand in the first.
+        self.clauses
+            .iter()
+            .find(|c| c.range().contains(&at))
+            .map_or_else(|| clause.day(at), |own| if own.days.is_empty() { clause.day(at) } else { own.day(at) })
+    }
+
+    /// "same water", "double the water": worked out from the feed told before.
+    fn water_share(&mut self, clause: &Clause, from: usize, to: usize, day: i32, share: f64, fed_before: usize) {
+        let of_clause = &self.facts[fed_before.min(self.facts.len())..];
+        let feeds = |facts: &[(usize, Told)]| -> Vec<(Option<f64>, Option<Unit>)> {
+            facts
+                .iter()
+                .filter_map(|(_, told)| match told.what {
+                    What::Fed { amount, unit, .. } | What::Seeded { amount, unit, .. }
+                        if told.day.unwrap_or(0) == day =>
+                    {
+                        Some((amount, unit))
+                    }
+                    _ => None,
+                })
+                .collect()
+        };
+        let mut fed = feeds(of_clause);
+        if fed.is_empty() {
+            fed = feeds(&self.facts);
+        }
+        let unit = fed.first().and_then(|&(_, unit)| unit);
+        let total: Option<f64> = fed.iter().map(|&(amount, u)| amount.filter(|_| u == unit)).sum();
+        match (total, unit) {
+            (Some(total), Some(unit)) if !fed.is_empty() && unit != Unit::Of(Measure::Piece) => {
+                let unit = if unit == Unit::Kg { Unit::L } else { unit };
+                self.tell(from, Some(day), What::Water { amount: Some(round(total * share, 4)), unit: Some(unit) });
+            }
+            _ => self.doubt(About::Amount, from, to + 1),
+        }
+        let _ = clause;
+    }
+}

@@ -1,0 +1,192 @@
+//! Unfed: days on which nothing went in, and days of water only.
+
+use super::super::clauses::Clause;
+use super::super::nodes::{Kind, When};
+use super::super::notions::{Cue, Cues};
+use super::super::reader::Reader;
+use super::super::reading::{About, Told};
+use bellyful_core::fact::{Unit, What};
+use bellyful_core::feeds::Feed;
+
+impl Reader<'_> {
+    /// Days without feeding, and "only water".
+    pub fn not_fed(&mut self) {
+        for at in 0..self.clauses.len() {
+            let clause = self.clauses[at].clone();
+            if clause.plan || clause.asks && !clause.any(&Cues::of(&[Cue::Why, Cue::Status, Cue::CanI])) {
+                continue;
+            }
+            self.only_water(&clause);
+            if clause.asks && clause.has(Cue::CanI) {
+                continue;
+            }
+            self.unfed_clause(&clause, at);
+        }
+        self.end_gap_at_feeding();
+    }
+
+    fn only_water(&mut self, clause: &Clause) {
+        if !clause.has(Cue::Only) || clause.has(Cue::Gas) {
+            return;
+        }
+        let here: Vec<&(usize, Told)> = self.facts.iter().filter(|(at, _)| clause.range().contains(at)).collect();
+        let water = here
+            .iter()
+            .find(|(_, told)| matches!(told.what, What::Water { amount, .. } if amount != Some(0.0)))
+            .map(|(at, told)| (*at, told.day));
+        let fed = self.facts.iter().any(|(_, told)| {
+            matches!(told.what, What::Fed { .. } | What::NotFed { .. } | What::Seeded { .. })
+                && water.is_some_and(|(_, day)| day == told.day)
+        });
+        if let Some((at, day)) = water.filter(|_| !fed) {
+            self.tell(at, day, What::NotFed { days: 1 });
+        }
+    }
+
+    fn unfed_clause(&mut self, clause: &Clause, index: usize) {
+        let told_here = self.facts.iter().any(|(at, told)| {
+            clause.range().contains(at)
+                && matches!(
+                    told.what,
+                    What::Fed { .. }
+                        | What::NotFed { .. }
+                        | What::Water { amount: Some(0.0), .. }
+                        | What::Seeded { .. }
+                        | What::Removed { .. }
+                )
+        });
+        if told_here
+            && !self
+                .facts
+                .iter()
+                .any(|(at, told)| clause.range().contains(at) && matches!(told.what, What::NotFed { .. }))
+        {
+            if !clause.has(Cue::PutNot)
+                && !clause.range().any(|i| matches!(self.node(i).when(), Some(When::Span(_) | When::Since(_))))
+            {
+                return;
+            }
+        }
+        let put_denied = clause.range().find(|&at| {
+            let node = self.node(at);
+            node.kind == Kind::Phrase
+                && (node.has(Cue::PutNot)
+                    || node.has(Cue::Put) && (self.denied(clause, at) || clause.has(Cue::Nothing)))
+        });
+        let nothing = self
+            .find(clause, &Cues::of(&[Cue::Nothing]))
+            .filter(|&at| !self.node(at).used && self.nothing_is_said_of_food(clause, index, at));
+        let Some(at) = put_denied.or(nothing) else { return };
+        // "didn't put water": of water only.
+        let water = clause.range().find(|&i| self.has(i, Cue::Water) && self.node(i).feed().is_none());
+        if water.is_some()
+            && !clause.has(Cue::Only)
+            && (self.facts.iter().any(|(told, _)| clause.range().contains(told))
+                || put_denied.is_some()
+                    && !clause.range().any(|i| self.node(i).feed().is_some())
+                    && !clause.has(Cue::Nothing))
+        {
+            if !self
+                .facts
+                .iter()
+                .any(|(told, fact)| clause.range().contains(told) && matches!(fact.what, What::Water { .. }))
+            {
+                self.tell(at, Some(clause.day(at)), What::Water { amount: Some(0.0), unit: Some(Unit::L) });
+            }
+            return;
+        }
+        // A named feed denied is not all feeding denied.
+        let named = clause
+            .range()
+            .any(|i| self.node(i).feed().is_some_and(|feed| feed != Feed::FoodWaste) && !self.node(i).used);
+        if named && nothing.is_none() {
+            return;
+        }
+        let mut days = 1;
+        let mut day = clause.day(at);
+        for i in clause.range() {
+            match self.node(i).when() {
+                Some(When::Span(n)) | Some(When::Ago(n)) if n >= 1 => {
+                    days = n;
+                    day = 0;
+                }
+                Some(When::Since(n)) if n >= 1 => {
+                    days = n;
+                    day = 0;
+                }
+                _ => {}
+            }
+        }
+        if let Some((from, _)) = self.unclear_day(clause) {
+            self.doubt(About::Day, from, from + 1);
+            return;
+        }
+        if days == 1 && self.days_in_a_row(clause) {
+            // "neither yesterday nor today"
+            for (node, day) in clause.days.clone() {
+                self.tell(node, Some(day), What::NotFed { days: 1 });
+            }
+        } else {
+            self.facts
+                .retain(|(told, fact)| !(clause.range().contains(told) && matches!(fact.what, What::NotFed { .. })));
+            self.tell(at, Some(day), What::NotFed { days: days as u32 });
+        }
+        self.use_up(clause.range());
+    }
+
+    /// Several days named one by one, with only joints between.
+    fn days_in_a_row(&self, clause: &Clause) -> bool {
+        const JOINTS: Cues = Cues::of(&[Cue::And, Cue::Or, Cue::Not, Cue::Of, Cue::In]);
+        let (Some(first), Some(last)) = (clause.days.first(), clause.days.last()) else { return false };
+        first.0 < last.0 && (first.0..last.0).all(|i| self.node(i).when().is_some() || self.node(i).any(&JOINTS))
+    }
+
+    /// "yesterday nothing": with only a day beside it, or food.
+    fn nothing_is_said_of_food(&self, clause: &Clause, index: usize, at: usize) -> bool {
+        let day = clause.range().any(|i| self.node(i).when().is_some());
+        let food = clause.range().any(|i| self.node(i).feed() == Some(Feed::FoodWaste));
+        let other = clause.range().any(|i| {
+            i != at
+                && self.node(i).any(&Cues::of(&[
+                    Cue::Gas,
+                    Cue::GasBag,
+                    Cue::Leak,
+                    Cue::Smell,
+                    Cue::Outlet,
+                    Cue::Inlet,
+                    Cue::ComesOut,
+                    Cue::GoesIn,
+                    Cue::Cook,
+                    Cue::Water,
+                    Cue::Other,
+                    Cue::Wrong,
+                ]))
+                || self.node(i).unknown()
+        });
+        let _ = index;
+        (day || food) && !other
+    }
+
+    fn unclear_day(&self, clause: &Clause) -> Option<(usize, i32)> {
+        clause.range().find_map(|i| match self.node(i).when() {
+            Some(When::EitherWay(days)) if !clause.days.iter().any(|&(at, _)| at == i) => Some((i, days)),
+            _ => None,
+        })
+    }
+
+    /// "not fed for 3 days, today 2 kg": the gap ends yesterday.
+    fn end_gap_at_feeding(&mut self) {
+        let today = self.facts.iter().any(|(_, told)| told.day == Some(0) && matches!(told.what, What::Fed { .. }));
+        if !today {
+            return;
+        }
+        for (_, told) in &mut self.facts {
+            if let What::NotFed { days } = told.what
+                && days > 1
+                && told.day == Some(0)
+            {
+                told.day = Some(-1);
+            }
+        }
+    }
+}
