@@ -1,16 +1,19 @@
 //! Text to reading: what one text states, asks and orders, in any language; nothing that the model concludes.
 //!
-//! `text -> tokens -> nodes -> numbers -> quantities -> foods -> clauses -> rules -> reading`. Words stand only in
+//! `text -> tokens -> nodes -> numbers -> quantities -> times -> foods -> clauses -> rules -> reading`. Words stand only in
 //! `lang/xx/words.toml`; rules stand only here. [`read`] reads a text that stands alone, [`read_answer`] one that
 //! answers a question the bot asked, [`danger`] looks for danger alone, in every language.
 
 pub mod answers;
 mod asks;
+mod burned;
 mod clauses;
+mod elsewhere;
 pub mod fold;
 mod foods;
 mod fuzzy;
 mod language;
+mod leaks;
 mod lexicon;
 mod measured;
 mod mends;
@@ -25,7 +28,9 @@ mod reader;
 pub mod reading;
 mod setup;
 mod signs;
+mod smells;
 mod stove;
+mod times;
 mod tokens;
 mod wordlist;
 

@@ -199,16 +199,6 @@ impl Reader<'_> {
         }
     }
 
-    /// "3 cows", "the power went yesterday": said of what is no matter of the digester's.
-    pub fn of_another(&self, at: usize) -> bool {
-        let clause = self.clauses.iter().find(|clause| clause.range().contains(&at));
-        clause.is_some_and(|clause| {
-            self.said_of_another(clause, at)
-                || at + 1 < clause.to && (self.ordinary(at + 1) || self.has(at + 1, Cue::Tank))
-                || (clause.from..clause.to).any(|i| i != at && self.ordinary(i) && self.row.is_long(self.node(i)))
-        })
-    }
-
     /// "0712345678", "at 6": no amount.
     fn is_phone_or_clock(&self, at: usize) -> bool {
         let phone = self.row.figures(self.node(at)).is_some_and(|f| f.len() >= 7 || f.len() >= 5 && f.starts_with('0'));

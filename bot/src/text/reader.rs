@@ -7,7 +7,7 @@ use super::clauses::{self, Clause};
 use super::nodes::{Kind, Node, Row};
 use super::notions::{Cue, Cues};
 use super::reading::{About, Ask, Control, Reading, Told, Unsure};
-use super::{foods, lexicon::Lexicon, numbers, quantities};
+use super::{foods, lexicon::Lexicon, numbers, quantities, times};
 use bellyful_core::fact::{Sign, What};
 use chrono::NaiveDate;
 
@@ -33,7 +33,8 @@ impl<'a> Reader<'a> {
     pub fn new(lexicon: &'a Lexicon, text: &'a str, today: NaiveDate) -> Reader<'a> {
         let mut row = Row::new(text, lexicon);
         numbers::join(&mut row);
-        quantities::join(&mut row, today);
+        quantities::join(&mut row);
+        times::join(&mut row, today);
         foods::join(&mut row);
         clauses::tidy(&mut row);
         let clauses = clauses::part(&row);

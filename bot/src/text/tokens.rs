@@ -63,8 +63,8 @@ impl Tokens {
     }
 }
 
-/// Nobody texts so many words: what comes after is not read, so that no text can cost more than so many do.
-const MOST: usize = 3_000;
+/// As many as the longest text that is taken in has letters: what comes after is not read, so that none costs more.
+const MOST: usize = 1_600;
 
 struct Cutter<'a> {
     text: &'a str,

@@ -1,0 +1,224 @@
+//! Burned: how long the stove ran, in minutes, from spells said or clock times.
+
+use super::clauses::Clause;
+use super::measured::round;
+use super::nodes::{Kind, Number, When};
+use super::notions::{Cue, Cues, UnitWord};
+use super::reader::Reader;
+use super::reading::About;
+use bellyful_core::fact::What;
+
+const COOKING: Cues = Cues::of(&[Cue::Cook, Cue::Stove, Cue::Lasted, Cue::Gas, Cue::GasBag, Cue::Flame, Cue::FireWord]);
+
+impl Reader<'_> {
+    /// "cooked 1 hr 20", "gas lasted 35 min", "from 6 to 7.30".
+    pub fn burned(&mut self, clause: &Clause, index: usize) {
+        if clause.plan || clause.has(Cue::If) {
+            return;
+        }
+        let context = clause.any(&COOKING)
+            || clause.any(&Cues::of(&[Cue::CookNot]))
+            || self.cooking_near(index)
+            || self.timed_food(clause);
+        let asks_amount = clause.asks && !clause.has(Cue::Why);
+        if let Some((from, to, minutes)) = self.clock_range(clause).filter(|_| context && !asks_amount) {
+            self.tell(from, Some(clause.day(from)), What::Burned { minutes });
+            self.use_up(from..to);
+        }
+        for at in clause.range() {
+            let node = *self.node(at);
+            let Some(quantity) = node.quantity().filter(|q| !node.used && matches!(q.unit, Some(UnitWord::Time(_))))
+            else {
+                continue;
+            };
+            if asks_amount || quantity.implied {
+                continue;
+            }
+            let hours = quantity.in_base().is_some_and(|minutes| minutes >= 60.0);
+            let o_clock = at > clause.from
+                && (self.node(at - 1).any(&Cues::of(&[Cue::At, Cue::Ago])) || hours && self.has(at - 1, Cue::Morning))
+                || self.has(at + 1, Cue::Ago)
+                || self.has(at + 1, Cue::At);
+            let fed_only =
+                clause.any(&Cues::of(&[Cue::Put])) && !clause.any(&Cues::of(&[Cue::Cook, Cue::Stove, Cue::Lasted]));
+            if o_clock || !context || fed_only {
+                let alone = !context && !o_clock && !fed_only && self.clauses.len() == 1;
+                // "1hr": of all that is told in minutes, there is only the stove.
+                let stove = alone && self.only_time(clause);
+                let open = alone && !stove && !self.of_another(at);
+                if open && clause.range().all(|i| i == at || !self.says(i)) {
+                    self.doubt(About::Amount, at, at + 1);
+                }
+                if !stove {
+                    continue;
+                }
+            }
+            match (quantity.in_base(), quantity.number) {
+                (Some(minutes), Some(number)) if !number.doubtful() => {
+                    if minutes > 0.0 && minutes <= 24.0 * 60.0 {
+                        self.tell(at, Some(clause.day(at)), What::Burned { minutes: round(minutes, 1) });
+                    }
+                }
+                _ => self.doubt(About::Amount, at, at + 1),
+            }
+            self.use_up([at]);
+        }
+        let told =
+            self.facts.iter().any(|(at, told)| clause.range().contains(at) && matches!(told.what, What::Burned { .. }));
+        if clause.has(Cue::VagueTime) && !told && !clause.asks && context {
+            let at = self.find(clause, &Cues::of(&[Cue::VagueTime])).unwrap_or(clause.from);
+            if !self.denied(clause, at) {
+                self.doubt(About::Amount, clause.from, clause.to);
+            }
+        }
+    }
+
+    /// "tea 10 min and rice 15 min": food with times and no amounts is what was cooked.
+    pub fn timed_food(&self, clause: &Clause) -> bool {
+        const OTHER: Cues = Cues::of(&[Cue::Put, Cue::Fell, Cue::Seed, Cue::Remove, Cue::Ago, Cue::At, Cue::Elsewhere]);
+        let mut timed = false;
+        for at in clause.range() {
+            match self.node(at).quantity() {
+                Some(q) if matches!(q.unit, Some(UnitWord::Time(_))) => timed |= !q.implied,
+                Some(q) if q.unit.is_some() => return false,
+                _ => {}
+            }
+        }
+        timed && !clause.any(&OTHER) && clause.range().any(|at| self.node(at).feed().is_some())
+    }
+
+    /// Whether a clause says a length of time and no more, politeness and days apart.
+    fn only_time(&self, clause: &Clause) -> bool {
+        const BESIDE: Cues = Cues::of(&[Cue::About, Cue::Of, Cue::And, Cue::Only, Cue::Chatter, Cue::Morning]);
+        clause.range().all(|at| {
+            let node = self.node(at);
+            match node.kind {
+                Kind::Quantity(q) => matches!(q.unit, Some(UnitWord::Time(_))) && q.number.is_some(),
+                Kind::When(When::Day(_)) => true,
+                Kind::Phrase => node.any(&BESIDE) && node.feed().is_none() && !node.has(Cue::Since),
+                Kind::Number(number) => number.weak,
+                _ => false,
+            }
+        })
+    }
+
+    fn says(&self, at: usize) -> bool {
+        let node = self.node(at);
+        node.feed().is_some() || node.unknown() || node.quantity().is_some() || node.meaning.sign.is_some()
+    }
+
+    /// Cooking is spoken of in the clause before or after, of the same kind as this one.
+    fn cooking_near(&self, index: usize) -> bool {
+        let cooks = |clause: &Clause| {
+            clause.any(&Cues::of(&[Cue::Cook, Cue::Stove, Cue::Lasted]))
+                || clause.range().any(|at| {
+                    self.facts.iter().any(|(told, fact)| *told == at && matches!(fact.what, What::Burned { .. }))
+                })
+        };
+        let here = &self.clauses[index];
+        let feeds = here.any(&Cues::of(&[Cue::Put]))
+            || here.range().any(|at| self.node(at).feed().is_some() && !self.node(at).used);
+        !feeds && self.clauses.iter().any(cooks)
+    }
+
+    /// A span between two clock times: (first node, one past the last, minutes).
+    fn clock_range(&self, clause: &Clause) -> Option<(usize, usize, f64)> {
+        let mut clocks: Vec<(usize, usize, f64)> = Vec::new();
+        let mut at = clause.from;
+        let mut joined = false;
+        while at < clause.to {
+            if let Some((minutes, next)) = self.clock_at(clause, at) {
+                // A range joined as a number: both ends are in it.
+                if let Some((low, high)) = self.node(at).number().and_then(|n| n.range) {
+                    if high <= 24.0 && self.has_clock_words(clause) {
+                        let high_clock = self.range_end_clock(at).unwrap_or(high * 60.0);
+                        let low_clock = self.node(at).number().and_then(|n| n.clock).unwrap_or(low * 60.0);
+                        return Some((at, next, span(low_clock, high_clock)));
+                    }
+                    return None;
+                }
+                if joined && let Some(&(from, _, first)) = clocks.last() {
+                    return Some((from, next, span(first, minutes)));
+                }
+                clocks.push((at, next, minutes));
+                joined = false;
+                at = next;
+                continue;
+            }
+            joined |= self.has(at, Cue::To) || self.node(at).mark() == Some(super::tokens::Mark::Dash);
+            at += 1;
+        }
+        None
+    }
+
+    fn has_clock_words(&self, clause: &Clause) -> bool {
+        let cooks = clause.any(&Cues::of(&[
+            Cue::Cook,
+            Cue::Stove,
+            Cue::At,
+            Cue::Morning,
+            Cue::Lasted,
+            Cue::Gas,
+            Cue::Flame,
+            Cue::FireWord,
+        ]));
+        cooks
+            && !clause.range().any(|i| {
+                self.node(i).feed().is_some()
+                    || self
+                        .node(i)
+                        .quantity()
+                        .is_some_and(|q| matches!(q.unit, Some(UnitWord::Mass(_) | UnitWord::Volume(_))))
+            })
+    }
+
+    fn range_end_clock(&self, at: usize) -> Option<f64> {
+        let node = self.node(at);
+        let last = self.row.tokens.list.get(node.to as usize - 1)?;
+        super::numbers::parse(self.row.tokens.text(last), '.')?.clock
+    }
+
+    /// A clock time at `at`: "6", "7.30", "6 y 20", "7h30", "half past" is not read.
+    fn clock_at(&self, clause: &Clause, at: usize) -> Option<(f64, usize)> {
+        let node = self.node(at);
+        let fits = |number: Number| !number.weak && !number.fraction && number.value <= 24.5;
+        let (mut minutes, mut next) = match node.kind {
+            Kind::Number(number) if fits(number) && !node.used => (number.clock.unwrap_or(number.value * 60.0), at + 1),
+            Kind::Quantity(q) if !node.used && !q.implied && matches!(q.unit, Some(UnitWord::Time(_))) => {
+                let minutes = q.in_base()?;
+                if minutes % 60.0 != 0.0 && q.unit == Some(UnitWord::Time(1.0)) && minutes < 60.0 {
+                    return None;
+                }
+                (minutes, at + 1)
+            }
+            _ => return None,
+        };
+        if next < clause.to
+            && self.node(next).meaning.unit.is_some()
+            && !matches!(self.node(next).meaning.unit, Some(UnitWord::Time(_)))
+        {
+            return None;
+        }
+        // "5 y 20"
+        if self.has(next, Cue::And)
+            && let Some(more) =
+                self.row.nodes.get(next + 1).and_then(|n| n.number()).filter(|n| !n.weak && n.value < 60.0)
+        {
+            minutes += if more.fraction { more.value * 60.0 } else { more.value };
+            next += 2;
+        }
+        Some((minutes, next.min(clause.to)))
+    }
+}
+
+/// Minutes from one clock time to the next, over noon or midnight if need be.
+fn span(from: f64, to: f64) -> f64 {
+    let apart = to - from;
+    if apart > 0.0 {
+        apart
+    } else if apart + 720.0 > 0.0 {
+        apart + 720.0
+    } else {
+        apart + 1440.0
+    }
+}

@@ -1,0 +1,60 @@
+//! Elsewhere: what is said of other things than the digester: a roof that leaks, a cow that is ill, a bad road.
+//!
+//! Takes a clause and a place in it; says whether another thing is meant there. Tells no facts.
+
+use super::clauses::Clause;
+use super::nodes::Kind;
+use super::notions::{Cue, Cues, UnitWord};
+use super::reader::Reader;
+use bellyful_core::fact::Measure;
+
+impl Reader<'_> {
+    /// "the road is bad", "a problem with my phone": an ordinary word stands where the digester could.
+    pub fn said_of_another(&self, clause: &Clause, at: usize) -> bool {
+        const JOINTS: Cues = Cues::of(&[Cue::Is, Cue::With, Cue::Of, Cue::My, Cue::Modifier, Cue::In]);
+        let joint = |i: &usize| {
+            let node = self.node(*i);
+            node.number().is_some_and(|n| n.weak) || node.kind == Kind::Phrase && node.any(&JOINTS)
+        };
+        let before = (clause.from..at).rev().find(|i| !joint(i));
+        let linked = at + 1 < clause.to && joint(&(at + 1));
+        let after = (at + 1..clause.to).find(|i| !joint(i)).filter(|_| linked);
+        before.is_some_and(|i| self.ordinary(i)) || after.is_some_and(|i| self.ordinary(i))
+    }
+
+    /// A word of daily life that is no matter of the digester's, a beast among them.
+    pub fn ordinary(&self, at: usize) -> bool {
+        const BEASTS: Cues = Cues::of(&[Cue::Cow, Cue::Pig, Cue::Chicken, Cue::Goat, Cue::Horse, Cue::NotOurs]);
+        let node = self.node(at);
+        node.kind == Kind::Phrase && (node.meaning.cues == Cues::of(&[Cue::Other]) || node.any(&BEASTS))
+    }
+
+    /// "the cow fell sick": no person is, and no gas is spoken of.
+    pub fn of_beast(&self, clause: &Clause, at: usize) -> bool {
+        const BEASTS: Cues = Cues::of(&[Cue::Cow, Cue::Pig, Cue::Chicken, Cue::Goat, Cue::Horse]);
+        let gas = self.anywhere(&Cues::of(&[Cue::Gas, Cue::Smell, Cue::Leak, Cue::Hiss, Cue::FireWord]));
+        let near = (at.saturating_sub(4).max(clause.from)..(at + 5).min(clause.to)).any(|i| self.node(i).any(&BEASTS));
+        near && !gas
+    }
+
+    /// Something that is not the digester's does the leaking.
+    pub fn other_thing(&self, clause: &Clause) -> bool {
+        clause.range().any(|i| {
+            let node = self.node(i);
+            let vessel = node.quantity().is_some_and(
+                |q| matches!(q.unit, Some(UnitWord::Of(measure)) if !matches!(measure, Measure::Bag | Measure::Sack)),
+            );
+            node.unknown() || node.any(&Cues::of(&[Cue::BurnThing, Cue::NotOurs])) || vessel
+        })
+    }
+
+    /// "3 cows", "the power went yesterday": said of what is no matter of the digester's.
+    pub fn of_another(&self, at: usize) -> bool {
+        let clause = self.clauses.iter().find(|clause| clause.range().contains(&at));
+        clause.is_some_and(|clause| {
+            self.said_of_another(clause, at)
+                || at + 1 < clause.to && (self.ordinary(at + 1) || self.has(at + 1, Cue::Tank))
+                || (clause.from..clause.to).any(|i| i != at && self.ordinary(i) && self.row.is_long(self.node(i)))
+        })
+    }
+}

@@ -1,0 +1,66 @@
+//! Leaks: gas or slurry that gets out, said outright or by a hiss or a hole.
+
+use super::clauses::Clause;
+use super::notions::{Cue, Cues, UnitWord};
+use super::reader::Reader;
+use bellyful_core::fact::{Measure, Sign, What};
+
+const LEAKY: Cues = Cues::of(&[Cue::Gas, Cue::Pipe, Cue::GasBag, Cue::Bag, Cue::Stove]);
+const WET: Cues = Cues::of(&[Cue::Tank, Cue::Slurry, Cue::Water]);
+
+impl Reader<'_> {
+    pub fn leaks(&mut self, clause: &Clause) {
+        for at in clause.range() {
+            if !self.free(at, Cue::Leak) {
+                continue;
+            }
+            self.use_up([at]);
+            if self.denied(clause, at) || clause.asks && !clause.has(Cue::Why) && clause.has(Cue::How) {
+                continue;
+            }
+            let near = |cues: &Cues| {
+                clause.range().filter(|&i| i != at && self.node(i).any(cues)).map(|i| i.abs_diff(at)).min()
+            };
+            let elsewhere = near(&Cues::of(&[Cue::NotOurs])).unwrap_or(usize::MAX);
+            let ours = near(&LEAKY).into_iter().chain(near(&Cues::of(&[Cue::Tank, Cue::Slurry]))).min();
+            let ours = ours.unwrap_or(usize::MAX);
+            if elsewhere < ours && !clause.has(Cue::Gas) {
+                continue;
+            }
+            let self_says = self.node(at).any(&LEAKY);
+            let day = clause.day(at);
+            let bag = clause
+                .range()
+                .any(|i| self.node(i).quantity().is_some_and(|q| matches!(q.unit, Some(UnitWord::Of(Measure::Bag)))));
+            match (near(&LEAKY).or(bag.then_some(3)), near(&WET)) {
+                (Some(gas), wet) if wet.is_none_or(|wet| gas <= wet) || clause.has(Cue::Gas) => {
+                    self.tell_sign(at, day, Sign::GasLeak)
+                }
+                (_, Some(_)) if !self_says => self.tell_sign(at, day, Sign::TankCracked),
+                (None, _) if self_says || !self.other_thing(clause) => self.tell_sign(at, day, Sign::GasLeak),
+                _ => {}
+            }
+        }
+        self.holes(clause);
+        for at in clause.range() {
+            if self.free(at, Cue::Hiss) && !self.denied(clause, at) && !self.other_thing(clause) {
+                self.tell_sign(at, clause.day(at), Sign::GasLeak);
+                self.use_up([at]);
+            }
+        }
+    }
+
+    /// "the hose has a hole and gas comes out", "gas comes from the pipe": a leak, though no word of it is said.
+    fn holes(&mut self, clause: &Clause) {
+        let find = |cues: &[Cue]| self.find(clause, &Cues::of(cues));
+        let (Some(gas), Some(_)) = (find(&[Cue::Gas]), find(&[Cue::Pipe])) else { return };
+        let hole = find(&[Cue::Torn, Cue::Cracked]);
+        let way_out = clause.any(&Cues::of(&[Cue::Inlet, Cue::Outlet, Cue::Slurry, Cue::Blocked]));
+        let told = self.facts.iter().any(|(_, told)| matches!(told.what, What::Sign { sign: Sign::GasLeak }));
+        let Some(hole) = hole.filter(|_| !way_out && !told && !clause.asks) else { return };
+        if !self.denied(clause, hole) && !self.denied(clause, gas) {
+            self.tell_sign(hole, clause.day(hole), Sign::GasLeak);
+            self.use_up([hole, gas]);
+        }
+    }
+}

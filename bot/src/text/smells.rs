@@ -1,0 +1,137 @@
+//! Smells: of what it smells, and whether that is a danger.
+
+use super::clauses::Clause;
+use super::notions::{Cue, Cues};
+use super::reader::Reader;
+use bellyful_core::fact::{GasLevel, Sign};
+use bellyful_core::feeds::Feed;
+
+impl Reader<'_> {
+    pub fn smells(&mut self, clause: &Clause) {
+        for at in clause.range() {
+            if !self.free(at, Cue::Smell) {
+                continue;
+            }
+            if self.denied(clause, at) {
+                self.use_up(self.smell_words(clause, at));
+                continue;
+            }
+            let kind = self.smell_kind(clause, at);
+            if !matches!(kind, Some((_, Sign::GasLeak))) && self.is_over(clause, at) {
+                self.use_up(self.smell_words(clause, at));
+                continue;
+            }
+            let day = clause.day(at);
+            let words = self.smell_words(clause, at);
+            match kind {
+                Some((what, Sign::GasLeak)) => {
+                    if !clause.has(Cue::OutletUsual)
+                        && !(clause.has(Cue::Outlet) && !clause.has(Cue::Indoors))
+                        && !self.denied(clause, what)
+                    {
+                        self.tell_sign(at, day, Sign::GasLeak);
+                    }
+                    self.use_up([what]);
+                }
+                Some((what, sign)) => {
+                    if !self.denied(clause, what) {
+                        self.tell_sign(at, day, sign);
+                    }
+                    self.use_up([what]);
+                }
+                None if clause.asks && !clause.has(Cue::Why) => {}
+                // "the food smells good"
+                None if self.smells_good(clause, at) => self.use_up(clause.range()),
+                None => self.tell_sign(at, day, Sign::BadSmell),
+            }
+            self.use_up(words);
+        }
+    }
+
+    fn smells_good(&self, clause: &Clause, at: usize) -> bool {
+        (at.saturating_sub(2).max(clause.from)..(at + 3).min(clause.to))
+            .any(|i| self.node(i).meaning.level == Some(GasLevel::Good))
+    }
+
+    fn smell_words(&self, clause: &Clause, at: usize) -> Vec<usize> {
+        clause
+            .range()
+            .filter(|&i| i.abs_diff(at) <= 2 && self.node(i).any(&Cues::of(&[Cue::Smell, Cue::Stink])))
+            .collect()
+    }
+
+    /// What a smell is of: the nearest word that says so.
+    fn smell_kind(&self, clause: &Clause, at: usize) -> Option<(usize, Sign)> {
+        let egg = |i: usize| {
+            self.has(i, Cue::RottenEgg)
+                || self.node(i).meaning.feed == Some(Feed::Egg)
+                || self.node(i).meaning.feed == Some(Feed::Eggshell)
+        };
+        let indoors = clause.has(Cue::Indoors);
+        let mut best: Option<(usize, usize, Sign)> = None;
+        for i in clause.range() {
+            let apart = i.abs_diff(at);
+            let reach = if i > at { 6 } else { 4 };
+            if apart == 0 && !self.has(i, Cue::Sour) && !self.has(i, Cue::RottenEgg)
+                || apart > reach
+                || self.node(i).used
+            {
+                continue;
+            }
+            // Another smell, or a new thing, stands between.
+            let (low, high) = (at.min(i), at.max(i));
+            let parted = (low + 1..high).any(|k| {
+                self.has(k, Cue::And) && k + 1 != high
+                    || self.node(k).any(&Cues::of(&[Cue::Flame, Cue::Put]))
+                    || self.node(k).meaning.level.is_some()
+            });
+            if parted {
+                continue;
+            }
+            let sign = if self.has(i, Cue::Sour) {
+                Sign::SourSmell
+            } else if egg(i) {
+                if indoors && !clause.has(Cue::Outlet) { Sign::GasLeak } else { Sign::EggSmell }
+            } else if self.has(i, Cue::Gas) {
+                let between = (low + 1..high)
+                    .filter(|&k| {
+                        !self.node(k).any(&Cues::of(&[
+                            Cue::Of,
+                            Cue::Is,
+                            Cue::In,
+                            Cue::Modifier,
+                            Cue::Stink,
+                            Cue::My,
+                            Cue::Other,
+                        ]))
+                    })
+                    .count();
+                if between > 0 || self.gas_is_levelled(clause, i, at) {
+                    continue;
+                }
+                Sign::GasLeak
+            } else if self.has(i, Cue::Stink) {
+                Sign::BadSmell
+            } else {
+                continue;
+            };
+            // Gas outweighs "bad"; a taste outweighs both by standing nearer.
+            let rank = match sign {
+                Sign::GasLeak => apart.min(3),
+                Sign::BadSmell => apart + 8,
+                _ => apart,
+            };
+            if best.is_none_or(|(was, ..)| rank < was) {
+                best = Some((rank, i, sign));
+            }
+        }
+        best.map(|(_, i, sign)| (i, sign))
+    }
+
+    /// "gas low smells": the gas has its own word.
+    fn gas_is_levelled(&self, clause: &Clause, gas: usize, smell: usize) -> bool {
+        let (low, high) = (gas.min(smell), gas.max(smell));
+        (low + 1..high).any(|k| self.node(k).meaning.level.is_some())
+            || gas > clause.from && smell > gas && self.node(gas - 1).any(&Cues::of(&[Cue::Not])) && smell > gas + 1
+    }
+}
