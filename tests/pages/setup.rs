@@ -114,6 +114,18 @@ async fn the_number_to_call_is_the_one_that_was_set() {
 }
 
 #[tokio::test(flavor = "multi_thread")]
+async fn a_pin_is_needed_by_text_once_a_lead_says_so() {
+    let (node, browser) = lead().await;
+    let worker = node.store.members().await.expect("read").remove(0).staff.id;
+    for (needs, expected) in [("yes", true), ("no", false)] {
+        let (status, page) = browser.post("/setup/pin", &[("needs", needs)]).await;
+        assert_eq!(status, 200);
+        assert_eq!(page.contains("everybody needs a PIN once a day"), expected);
+        assert_eq!(node.store.line(worker).await.expect("read").needs_pin, expected);
+    }
+}
+
+#[tokio::test(flavor = "multi_thread")]
 async fn texts_are_forgotten_after_as_many_days_as_were_set() {
     let (node, browser) = lead().await;
     text(&node.store, "+99900000777", "a", "fed 4 kg rice").await;

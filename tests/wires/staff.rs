@@ -6,7 +6,7 @@ use bellyful::mind::Mind;
 use bellyful::pages::access::Role;
 use bellyful::reply::compose::Room;
 use bellyful::setup::{Setup, set_up};
-use bellyful::store::{Arrival, Cause, NewStaff, Store};
+use bellyful::store::{Arrival, Cause, NEEDS_PIN, NewStaff, Store};
 use bellyful::workbench::{nobody, work_all};
 use bellyful_tests::network::{Does, Network, text_in};
 use bellyful_tests::server::Setting;
@@ -150,6 +150,7 @@ async fn a_viewer_sees_but_every_act_is_refused() {
         assert!(all[0].text.contains("look but not act"), "{text}: {}", all[0].text);
     }
     assert_eq!(road.store.situation_of(id).await.expect("read"), before);
+    road.now += Duration::days(30);
     for text in ["history 1", "who needs me", "history Kisumu"] {
         let said = road.says(VIEWER, text).await;
         assert!(said.contains("Atieno") && !said.contains("999"), "no number is shown to a viewer: {said}");
@@ -297,4 +298,18 @@ async fn a_lifted_cap_lets_a_family_text_on() {
     assert_eq!(text_in(&server.url, "4", family, "fed 4 kg rice").await, Some(202));
     let all = network.until(std::time::Duration::from_secs(20), |all| answers(all) >= 3).await;
     assert_eq!(answers(&all), 3, "{all:?}");
+}
+
+#[tokio::test]
+async fn where_a_pin_is_needed_who_has_none_is_asked_to_choose_one() {
+    let mut road = Road::new().await;
+    road.family("+99900000123", TANK).await;
+    road.store.set(NEEDS_PIN, Some("yes"), "set", road.now).await.expect("kept");
+    for text in ["history 1", "who needs me", "tell 1 hello", "for 1: fed 5 kg"] {
+        road.check(WORKER, text, "you need a PIN. Choose one").await;
+    }
+    assert!(road.text(WORKER, "for 1: gas smell in the kitchen").await[0].text.contains("Everyone out"));
+    road.check(WORKER, "ok 1", "is yours").await;
+    road.check(WORKER, "pin 8362", "your PIN from now on").await;
+    road.check(WORKER, "history 1", "Atieno").await;
 }

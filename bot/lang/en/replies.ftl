@@ -281,6 +281,7 @@ staff-what = What shall I write? Like: note 12 valve replaced, or: tell 12 I com
 staff-lift = { $name } may text without limit for a day.
 staff-viewer = You may look but not act. Ask your manager.
 staff-pin-ask = For this I need your PIN, once a day. Text: pin and your number.
+staff-pin-choose = For this you need a PIN. Choose one of 4 to 8 digits and text it, like: pin 4711.
 staff-pin-form = A PIN has 4 to 8 digits, like: pin 4711.
 staff-pin-set = This is your PIN from now on. I will ask for it once a day.
 staff-pin-ok = Thank you, that holds for today.

@@ -283,6 +283,7 @@ staff-what = ¿Qué escribo? Asi: nota 12 llave nueva, o: dile a 12 llego el mar
 staff-lift = { $name } puede escribir sin limite por un dia.
 staff-viewer = Usted puede ver, pero no cambiar. Pregunte a su jefe.
 staff-pin-ask = Para esto necesito su PIN, una vez al dia. Escriba: pin y su numero.
+staff-pin-choose = Para esto necesita un PIN. Elija uno de 4 a 8 cifras y escriba, asi: pin 4711.
 staff-pin-form = Un PIN tiene de 4 a 8 cifras, asi: pin 4711.
 staff-pin-set = Este es su PIN desde ahora. Se lo pido una vez al dia.
 staff-pin-ok = Gracias, vale por hoy.

@@ -283,6 +283,7 @@ staff-what = J'écris quoi? Comme: note 12 vanne neuve, ou: dis à 12 je viens m
 staff-lift = { $name } peut écrire sans limite pendant un jour.
 staff-viewer = Vous pouvez voir, mais pas agir. Demandez à votre responsable.
 staff-pin-ask = Pour cela il me faut votre PIN, une fois par jour. Ecrivez: pin et votre numéro.
+staff-pin-choose = Pour cela il faut un PIN. Choisissez 4 à 8 chiffres et écrivez, comme: pin 4711.
 staff-pin-form = Un PIN a 4 à 8 chiffres, comme: pin 4711.
 staff-pin-set = C'est votre PIN à partir de maintenant. Je le demande une fois par jour.
 staff-pin-ok = Merci, c'est bon pour aujourd'hui.

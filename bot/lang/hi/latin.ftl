@@ -275,6 +275,7 @@ staff-what = Kya likhun? Jaise: note 12 valve badla, ya: tell 12 kal aaunga.
 staff-lift = { $name } ek din jitna chahe likh sakte hain.
 staff-viewer = Aap dekh sakte hain, badal nahi sakte. Apne manager se poochhiye.
 staff-pin-ask = Iske liye aapka PIN chahiye, din mein ek baar. Likhen: pin aur apna number.
+staff-pin-choose = Iske liye PIN chahiye. 4 se 8 ank chun kar likhiye, jaise: pin 4711.
 staff-pin-form = PIN mein 4 se 8 ank hote hain, jaise: pin 4711.
 staff-pin-set = Ab se yeh aapka PIN hai. Din mein ek baar poochhunga.
 staff-pin-ok = Dhanyavaad, aaj ke liye theek hai.

@@ -283,6 +283,7 @@ staff-what = O que escrevo? Assim: nota 12 torneira nova, ou: diga a 12 chego na
 staff-lift = { $name } pode escrever sem limite por um dia.
 staff-viewer = Pode ver, mas nao mudar nada. Fale com o seu chefe.
 staff-pin-ask = Para isto preciso do seu PIN, uma vez por dia. Escreva: pin e o seu numero.
+staff-pin-choose = Para isto precisa de um PIN. Escolha 4 a 8 algarismos e escreva, assim: pin 4711.
 staff-pin-form = Um PIN tem 4 a 8 algarismos, assim: pin 4711.
 staff-pin-set = Este é o seu PIN a partir de agora. Peco uma vez por dia.
 staff-pin-ok = Obrigado, vale por hoje.

@@ -276,6 +276,7 @@ staff-what = Niandike nini? Mfano: andika 12 valvu mpya, au: waambie 12 nakuja J
 staff-lift = { $name } anaweza kuandika bila kikomo kwa siku moja.
 staff-viewer = Unaweza kuona tu, si kutenda. Muulize meneja wako.
 staff-pin-ask = Nahitaji PIN yako mara moja kwa siku. Andika: pin na namba yako.
+staff-pin-choose = Kwa hili unahitaji PIN. Chagua tarakimu 4 hadi 8 uandike, kama: pin 4711.
 staff-pin-form = PIN ina tarakimu 4 hadi 8, mfano: pin 4711.
 staff-pin-set = Hii ni PIN yako kuanzia sasa. Nitaiuliza mara moja kwa siku.
 staff-pin-ok = Asante, inatosha kwa leo.

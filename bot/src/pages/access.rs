@@ -90,7 +90,7 @@ const LEAD: Gate = Staff(Role::Lead);
 const READ: Gate = Token(Scope::Read);
 
 /// Who may use each route.
-pub const TABLE: [(&str, Method, Gate); 36] = [
+pub const TABLE: [(&str, Method, Gate); 37] = [
     ("/", Method::GET, VIEWER),
     ("/login", Method::GET, Open),
     ("/login", Method::POST, Open),
@@ -114,6 +114,7 @@ pub const TABLE: [(&str, Method, Gate); 36] = [
     ("/setup/emergency", Method::POST, LEAD),
     ("/setup/word", Method::POST, LEAD),
     ("/setup/keeping", Method::POST, LEAD),
+    ("/setup/pin", Method::POST, LEAD),
     ("/setup/wording", Method::GET, LEAD),
     ("/broadcast", Method::GET, LEAD),
     ("/broadcast", Method::POST, LEAD),

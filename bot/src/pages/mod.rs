@@ -86,6 +86,7 @@ pub fn routes(pages: Arc<Pages>) -> Router {
         .route("/setup/emergency", post(setup::emergency))
         .route("/setup/word", post(setup::word))
         .route("/setup/keeping", post(setup::keeping))
+        .route("/setup/pin", post(setup::pin))
         .route("/setup/wording", get(setup::wording))
         .route("/broadcast", get(broadcast::show).post(broadcast::send))
         .route("/broadcast/{id}", get(broadcast::follow))

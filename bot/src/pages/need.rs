@@ -53,13 +53,20 @@ impl Need {
 /// What a household needs today, and its chance of souring. A danger stays one until somebody has seen to it.
 pub fn need(household: &Household, alarms: usize, care: Option<&Care>, now: DateTime<Utc>) -> (Need, f64) {
     let today = local_day(now, &household.time_zone);
-    let silent = household.talk.last_heard.is_none_or(|day| today.since(day) >= SILENT_DAYS);
+    // Who was set up today has not been silent yet.
+    let heard = household.talk.last_heard.unwrap_or_else(|| local_day(household.since, &household.time_zone));
+    let silent = today.since(heard) >= SILENT_DAYS;
     let danger = alarms > 0 || care.is_some_and(|care| care.need == Need::Danger.id() && care.done_at.is_none());
     if household.talk.closed {
         return (if danger { Need::Danger } else { Need::Well }, 0.0);
     }
     let Some(last) = &household.talk.last_advice else {
-        return (if danger { Need::Danger } else { Need::Silent }, 0.0);
+        let need = match () {
+            () if danger => Need::Danger,
+            () if silent => Need::Silent,
+            () => Need::StartUp,
+        };
+        return (need, 0.0);
     };
     let advice = &last.advice;
     let because = |reason: Reason| advice.reasons.contains(&reason);
@@ -149,6 +156,18 @@ mod tests {
         check(vec![Reason::Usual], 0, 30, 0, Need::Silent);
         check(vec![Reason::Usual], 0, 0, 0, Need::Well);
         assert!(Need::Danger < Need::Souring && Need::Souring < Need::Silent);
+    }
+
+    #[test]
+    fn a_household_set_up_is_silent_only_after_days_without_a_word() {
+        let check = |days, expected| {
+            let mut family = household(vec![], 0, 0);
+            (family.talk.last_heard, family.talk.last_advice) = (None, None);
+            assert_eq!(need(&family, 0, None, now() + Duration::days(days)).0, expected);
+        };
+        check(0, Need::StartUp);
+        check(9, Need::StartUp);
+        check(10, Need::Silent);
     }
 
     #[test]

@@ -207,6 +207,7 @@ fn why(voice: &Voice, need: Need, seen: &Seen, ago: Option<i32>) -> String {
             format!("{} told {}, nobody has taken it", signs.join(", "), at.format("%-d %b %H:%M"))
         }
         (Need::Danger, None) => "Told of danger; not yet seen to".into(),
+        (Need::StartUp, _) if seen.household.talk.last_advice.is_none() => "Has not texted yet".into(),
         (Need::Silent, _) => match ago {
             Some(days) => format!("No text for {days} days"),
             None => "Has not texted yet".into(),

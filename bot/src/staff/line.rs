@@ -39,6 +39,8 @@ pub struct Line {
 pub struct Known {
     pub line: Line,
     pub role: Role,
+    /// The programme wants everybody to have a PIN.
+    pub needs_pin: bool,
     /// Managers with a phone: who is told of a lock.
     pub managers: Vec<Staff>,
 }
@@ -85,6 +87,9 @@ pub fn gate(
     }
     let locked = line.locked_until.is_some_and(|until| until > now);
     let given = line.given_at.is_some_and(|at| now - at < HOLDS);
+    if personal && line.pin_hash.is_none() && known.needs_pin {
+        return say(voice.must("staff-pin-choose", &[]), None, None);
+    }
     if personal && line.pin_hash.is_some() && (locked || !given) {
         return say(voice.must(if locked { "staff-pin-locked" } else { "staff-pin-ask" }, &[]), None, None);
     }

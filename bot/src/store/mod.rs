@@ -40,7 +40,7 @@ pub use outbox::{ByWire, Outcome, Receipt, ToSend};
 pub use overview::Seen;
 pub use programme::Counted;
 pub use session::Sessions;
-pub use setting::{EMERGENCY, FeedWord, KEEP_TEXTS_DAYS};
+pub use setting::{EMERGENCY, FeedWord, KEEP_TEXTS_DAYS, NEEDS_PIN};
 pub use staff::{Member, NewStaff};
 pub use story::Said;
 pub use visit::Visit;

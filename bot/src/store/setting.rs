@@ -9,6 +9,8 @@ use std::collections::BTreeMap;
 
 /// Days that texts are kept; none set: for ever.
 pub const KEEP_TEXTS_DAYS: &str = "keep_texts_days";
+/// Set: field workers choose a PIN before they are told of any household.
+pub const NEEDS_PIN: &str = "needs_pin";
 /// The number to call in a country stands under this and the country's code.
 pub const EMERGENCY: &str = "emergency:";
 

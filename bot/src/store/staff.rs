@@ -1,6 +1,7 @@
 //! Field workers: who may look after households.
 
 use super::rows::from_json;
+use super::setting::NEEDS_PIN;
 use super::{Store, StoreError};
 use crate::household::Staff;
 use crate::pages::access::Role;
@@ -131,7 +132,9 @@ impl Store {
 
     /// How the talk with a field worker stands.
     pub async fn line(&self, id: i64) -> Result<Known, StoreError> {
-        let row = sqlx::query("SELECT role, line FROM staff WHERE id = $1").bind(id).fetch_one(&self.read).await?;
+        let sql =
+            "SELECT role, line, (SELECT COUNT(*) FROM setting WHERE name = $2) AS needs_pin FROM staff WHERE id = $1";
+        let row = sqlx::query(sql).bind(id).bind(NEEDS_PIN).fetch_one(&self.read).await?;
         let managers = sqlx::query(
             "SELECT id, name, phone, gateway, lang FROM staff WHERE role = 'lead' AND phone IS NOT NULL AND id <> $1 \
              ORDER BY name LIMIT 8",
@@ -141,6 +144,7 @@ impl Store {
         .await?;
         Ok(Known {
             role: Role::of(row.try_get("role")?),
+            needs_pin: row.try_get::<i64, _>("needs_pin")? > 0,
             line: from_json("line", row.try_get("line")?)?,
             managers: managers.iter().map(super::household::staff).collect::<Result<_, _>>()?,
         })

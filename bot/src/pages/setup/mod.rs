@@ -10,7 +10,7 @@ mod wording;
 
 use super::access::{Bar, Role, Worker};
 use super::{Broken, Pages, page};
-use crate::store::{EMERGENCY, FeedWord, KEEP_TEXTS_DAYS, Member, Traffic};
+use crate::store::{EMERGENCY, FeedWord, KEEP_TEXTS_DAYS, Member, NEEDS_PIN, Traffic};
 use askama::Template;
 use axum::Extension;
 use axum::extract::State;
@@ -19,7 +19,7 @@ use bellyful_core::feeds::Feed;
 use chrono::{DateTime, Duration, Utc};
 pub use family::household;
 pub use people::{gateway, number, staff};
-pub use rules::{emergency, keeping, word};
+pub use rules::{emergency, keeping, pin, word};
 use std::collections::BTreeMap;
 use std::sync::Arc;
 pub use wording::wording;
@@ -71,6 +71,7 @@ struct Setup {
     words: Vec<FeedWord>,
     feeds: Vec<Choice>,
     keep_days: String,
+    needs_pin: bool,
 }
 
 pub async fn show(State(pages): State<Arc<Pages>>, Extension(worker): Extension<Worker>) -> Result<Response, Broken> {
@@ -99,6 +100,7 @@ async fn whole(pages: &Pages, worker: &Worker, notice: String) -> Result<Respons
                 name: pages.mind.catalog.say(&worker.lang, &format!("feed-{feed}"), &[]),
             })
             .collect(),
+        needs_pin: settings.contains_key(NEEDS_PIN),
         keep_days: settings.get(KEEP_TEXTS_DAYS).cloned().unwrap_or_default(),
     })
 }

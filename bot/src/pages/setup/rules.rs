@@ -4,7 +4,7 @@ use super::super::access::Worker;
 use super::super::{Broken, Pages};
 use super::whole;
 use crate::places;
-use crate::store::{EMERGENCY, FeedWord, KEEP_TEXTS_DAYS};
+use crate::store::{EMERGENCY, FeedWord, KEEP_TEXTS_DAYS, NEEDS_PIN};
 use crate::taught::{Taught, WORDS_MOST, already_means, folded};
 use axum::Extension;
 use axum::extract::{Form, State};
@@ -142,4 +142,25 @@ pub async fn keeping(
     let value = days.map(|days| days.to_string());
     pages.store.set(KEEP_TEXTS_DAYS, value.as_deref(), &told, (pages.clock)()).await?;
     whole(&pages, &worker, said).await
+}
+
+#[derive(Deserialize)]
+pub struct Pin {
+    needs: String,
+}
+
+/// Sets whether field workers need a PIN before they are told of any household by text.
+pub async fn pin(
+    State(pages): State<Arc<Pages>>,
+    Extension(worker): Extension<Worker>,
+    Form(form): Form<Pin>,
+) -> Result<Response, Broken> {
+    let needs = form.needs == "yes";
+    let said = match needs {
+        true => "Whoever has no PIN is asked to choose one before they are told of any household.",
+        false => "Whoever has no PIN is told of households without one.",
+    };
+    let told = format!("{} set that a PIN is {}", worker.name, if needs { "needed" } else { "left to each" });
+    pages.store.set(NEEDS_PIN, needs.then_some("yes"), &told, (pages.clock)()).await?;
+    whole(&pages, &worker, said.to_owned()).await
 }
