@@ -3,7 +3,12 @@
 use crate::access::node;
 use crate::work::household;
 use bellyful::api::Scope;
+use bellyful::household::Decision;
 use bellyful::pages::access::{Gate, TABLE};
+use bellyful::store::Cause;
+use bellyful_core::fact::{Fact, Unit, What};
+use bellyful_core::feeds::Feed;
+use bellyful_core::units::Day;
 use bellyful_tests::network::client_without_redirects as client;
 use chrono::Utc;
 use serde_json::Value;
@@ -171,9 +176,26 @@ async fn days_advice_and_months_come_page_by_page() {
     assert_eq!((last["fed_kg"].as_f64(), last["cooked_min"].as_f64()), (Some(3.0), Some(60.0)), "{last}");
     assert!(last["olr"].as_f64().is_some_and(|olr| olr > 0.0), "{last}");
     assert!(all["next"].is_null());
-    let before = last["day"].as_str().expect("a day").parse::<chrono::NaiveDate>().expect("a day").pred_opt();
-    let (_, one) = get(&format!("{url}/api/households/1/series?after={}", before.expect("a day")), Some("t")).await;
-    assert_eq!(one["days"], Value::from(vec![last.clone()]));
+    // A meal told four days late: five days, each once, two a page.
+    let situation = node.store.situation_of(1).await.expect("read");
+    let mut household = situation.household.clone().expect("there");
+    let what = What::Fed { feed: Feed::CattleManure, amount: Some(2.0), unit: Some(Unit::Kg) };
+    let today = Utc::now().date_naive().signed_duration_since(chrono::NaiveDate::default()).num_days() as i32;
+    let fact = Fact { id: household.next_fact, day: Day(today - 4), told_at: Utc::now().timestamp(), what };
+    household.next_fact += 1;
+    let decision = Decision { household: Some(household), facts: vec![fact], ..Decision::default() };
+    node.store.keep(Cause::Hand, &situation, decision, Utc::now()).await.expect("kept");
+    let (mut told, mut after) = (vec![], String::new());
+    loop {
+        let (_, page) = get(&format!("{url}/api/households/1/series?most=2{after}"), Some("t")).await;
+        told.extend(page["days"].as_array().expect("days").clone());
+        match page["next"].as_str() {
+            Some(next) => after = format!("&after={next}"),
+            None => break,
+        }
+    }
+    let fed: Vec<Option<f64>> = told.iter().map(|day| day["fed_kg"].as_f64()).collect();
+    assert_eq!(fed, [Some(2.0), None, None, None, Some(3.0)], "{told:?}");
     let (_, none) = get(&format!("{url}/api/households/1/series?after=2999-01-01"), Some("t")).await;
     assert_eq!(none["days"], Value::Array(vec![]));
 
