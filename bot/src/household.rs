@@ -189,6 +189,8 @@ pub struct Situation {
     pub household: Option<Household>,
     /// Where it is, in their words; empty until somebody says.
     pub place: String,
+    /// Somebody has taken its need and not yet seen to it.
+    pub in_hand: bool,
     /// Where a field worker's words fit several households: their numbers and names, a few.
     pub several: Vec<(HouseholdId, String)>,
     /// Their twin as kept, with the day whose dawn it stands at.
@@ -240,14 +242,25 @@ pub struct Decision {
     pub alarm: Option<Alarm>,
     /// Alarms of this household that somebody has now acknowledged.
     pub acknowledged_by: Option<i64>,
-    /// Who sees to the household from now on, for all to see: the worker's name and the need, or `None` for nobody.
-    pub care: Option<Option<(String, String)>>,
+    /// What becomes of who sees to the household, for all to see.
+    pub care: Option<CareNow>,
     /// How the talk with a field worker stands now, by their number among staff.
     pub line: Option<(i64, crate::staff::line::Line)>,
     /// The text held a PIN: its words are not kept.
     pub secret: bool,
     /// Written to the audit trail: who did what, for whom.
     pub audit: Option<String>,
+}
+
+/// What becomes of who sees to a household.
+#[derive(Debug, Clone, PartialEq)]
+pub enum CareNow {
+    /// A worker, by name, sees to this need from now on.
+    Taken { staff: String, need: String },
+    /// What was taken and not yet seen to is nobody's again.
+    GivenBack,
+    /// What was taken is seen to.
+    Done,
 }
 
 bellyful_core::ids!(/// What the clock may wake us for, one row a household and kind.

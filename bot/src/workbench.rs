@@ -64,6 +64,7 @@ pub fn nobody() -> Situation {
         version: 0,
         household: None,
         place: String::new(),
+        in_hand: false,
         several: vec![],
         twin: None,
         facts: vec![],

@@ -39,6 +39,7 @@ pub fn nothing_known() -> Situation {
         version: 0,
         household: None,
         place: String::new(),
+        in_hand: false,
         several: vec![],
         twin: None,
         facts: vec![],

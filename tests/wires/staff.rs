@@ -144,7 +144,9 @@ async fn a_viewer_sees_but_every_act_is_refused() {
     let mut road = Road::new().await;
     let id = road.family("+99900000123", TANK).await;
     let before = road.store.situation_of(id).await.expect("read");
-    for text in ["note 1 new valve", "tell 1 I come", "take 1", "hand back 1", "lift 1", "ok 1", "for 1: fed 5 kg"] {
+    for text in
+        ["note 1 new valve", "tell 1 I come", "take 1", "hand back 1", "lift 1", "ok 1", "done 1", "for 1: fed 5 kg"]
+    {
         let all = road.text(VIEWER, text).await;
         assert_eq!(all.len(), 1, "{text}: {all:?}");
         assert!(all[0].text.contains("look but not act"), "{text}: {}", all[0].text);
@@ -197,6 +199,7 @@ async fn every_order_has_a_least_role_and_is_refused_below_it() {
         ("hand back 1", Role::Field),
         ("lift 1", Role::Field),
         ("ok 1", Role::Field),
+        ("done 1", Role::Field),
         ("for 1: fed 5 kg", Role::Field),
     ];
     for (text, least) in rows {
@@ -227,6 +230,10 @@ async fn what_is_taken_by_text_is_in_hand_on_the_page_and_handed_back() {
     road.check(LEAD, "ok 1", "is yours").await;
     assert_eq!(hands(&road).await, Some(("Amina".into(), "danger".into())));
     assert!(road.store.situation_of(id).await.expect("read").alarms.is_empty());
+    road.check(WORKER, "done 1", "Seen to: Atieno").await;
+    let care = road.store.cares(road.now - Duration::hours(20)).await.expect("read").remove(&id).expect("there");
+    assert!(care.done_at.is_some(), "{care:?}");
+    road.check(WORKER, "done 1", "Nobody had Atieno in hand").await;
 }
 
 #[tokio::test]

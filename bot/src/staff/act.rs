@@ -4,7 +4,7 @@
 
 use super::{Order, answered, name_of};
 use crate::clock::out_of_quiet;
-use crate::household::{Decision, Due, Household, Situation, Staff};
+use crate::household::{CareNow, Decision, Due, Household, Situation, Staff};
 use crate::message::{Inbound, Kind, Outbound, answer_id};
 use crate::mind::Mind;
 use crate::pages::need::{Need, need};
@@ -70,8 +70,10 @@ pub fn act(
         }
         Order::HandBack(_) => {
             let handed = done("staff-hand-back", " handed the household back".into());
-            with(&|household| household.staff_id = None, Decision { care: Some(None), ..handed })
+            with(&|household| household.staff_id = None, Decision { care: Some(CareNow::GivenBack), ..handed })
         }
+        Order::Done(_) if !situation.in_hand => Decision { replies: say("staff-done-none"), ..Decision::default() },
+        Order::Done(_) => Decision { care: Some(CareNow::Done), ..done("staff-done", " has seen to it".into()) },
         Order::Lift(_) => with(
             &|household| household.talk.uncapped_until = Some(inbound.received_at + UNCAPPED),
             done("staff-lift", " lifted the cap for a day".into()),
@@ -89,14 +91,9 @@ pub fn word_from(mind: &Mind, worker: &str, household: &Household, said: &str) -
 }
 
 /// The worker sees to the household's need from now on, as on the page of today; nothing where there is none.
-fn hands(
-    worker: &Staff,
-    situation: &Situation,
-    household: &Household,
-    inbound: &Inbound,
-) -> Option<Option<(String, String)>> {
+fn hands(worker: &Staff, situation: &Situation, household: &Household, inbound: &Inbound) -> Option<CareNow> {
     let (need, _) = need(household, situation.alarms.len(), None, inbound.received_at);
-    (need != Need::Well).then(|| Some((worker.name.clone(), need.id().to_owned())))
+    (need != Need::Well).then(|| CareNow::Taken { staff: worker.name.clone(), need: need.id().to_owned() })
 }
 
 /// The field worker's words, to each phone of the family that did not say stop, by day. Errors: the message to say why not.

@@ -16,6 +16,8 @@ pub enum Order {
     Take(String),
     HandBack(String),
     Lift(String),
+    /// "done 12": what was taken is seen to, for everybody.
+    Done(String),
     /// "who needs me".
     Needs,
     Pin(String),
@@ -26,7 +28,8 @@ impl Order {
     pub fn household(&self) -> Option<&str> {
         match self {
             Order::Needs | Order::Pin(_) => None,
-            Order::Acknowledge(of) | Order::Take(of) | Order::HandBack(of) | Order::Lift(of) => Some(of),
+            Order::Acknowledge(of) | Order::Take(of) | Order::HandBack(of) => Some(of),
+            Order::Lift(of) | Order::Done(of) => Some(of),
             Order::Note(of, _) | Order::Tell(of, _) => Some(of),
         }
     }
@@ -36,7 +39,7 @@ impl Order {
         match self {
             Order::Needs | Order::Pin(_) => Role::Viewer,
             Order::Acknowledge(_) | Order::Note(..) | Order::Tell(..) => Role::Field,
-            Order::Take(_) | Order::HandBack(_) | Order::Lift(_) => Role::Field,
+            Order::Take(_) | Order::HandBack(_) | Order::Lift(_) | Order::Done(_) => Role::Field,
         }
     }
 }
@@ -86,6 +89,8 @@ fn ordered(order: &str, words: &[&str], folded: &[String]) -> Option<Order> {
         "take" => whole().map(Order::Take),
         "hand_back" => whole().map(Order::HandBack),
         "lift" => whole().map(Order::Lift),
+        // "done with the digester" is talk: what is seen to is named by its number.
+        "done" => whole().filter(|of| number(of)).map(Order::Done),
         "note" => split(words).map(|(of, said)| Order::Note(of, said)),
         "tell" => split(words).map(|(of, said)| Order::Tell(of, said)),
         _ => None,
@@ -137,6 +142,9 @@ mod tests {
         check("fr", "qui a besoin de moi", Some(Order::Needs));
         check("en", "ok 12", Some(Order::Acknowledge("12".into())));
         check("en", "pin 4711", Some(Order::Pin("4711".into())));
+        check("en", "Done house 12.", Some(Order::Done("12".into())));
+        check("sw", "tayari 12", Some(Order::Done("12".into())));
+        check("hi", "ho gaya 12", Some(Order::Done("12".into())));
     }
 
     #[test]
@@ -146,5 +154,7 @@ mod tests {
         check("en", "took out 3 buckets", None);
         check("en", "take out 3 buckets", None);
         check("en", "ok thanks", None);
+        check("en", "done", None);
+        check("en", "done feeding", None);
     }
 }

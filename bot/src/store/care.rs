@@ -37,6 +37,16 @@ pub(super) async fn take(
     Ok(())
 }
 
+/// What was taken is seen to. Whether anything was taken and open.
+pub(super) async fn end(tx: &mut super::Tx, household: i64, now: DateTime<Utc>) -> Result<bool, StoreError> {
+    let done = sqlx::query("UPDATE care SET done_at = $2 WHERE household_id = $1 AND done_at IS NULL")
+        .bind(household)
+        .bind(ms(now))
+        .execute(&mut **tx)
+        .await?;
+    Ok(done.rows_affected() > 0)
+}
+
 impl Store {
     /// A member of staff takes a household's need on; the one who had it before has it no more.
     pub async fn take_care(
@@ -55,12 +65,7 @@ impl Store {
     /// What was taken is seen to. Whether anything was taken and open.
     pub async fn end_care(&self, household: i64, staff: &str, now: DateTime<Utc>) -> Result<bool, StoreError> {
         let mut tx = self.begin("care").await?;
-        let done = sqlx::query("UPDATE care SET done_at = $2 WHERE household_id = $1 AND done_at IS NULL")
-            .bind(household)
-            .bind(ms(now))
-            .execute(&mut *tx)
-            .await?;
-        let done = done.rows_affected() > 0;
+        let done = end(&mut tx, household, now).await?;
         if done {
             self.write_down(&mut tx, household, &format!("{staff} has seen to it"), now).await?;
         }

@@ -20,7 +20,8 @@ pub struct Wanted {
 }
 
 const HOUSEHOLD: &str = "SELECT h.id, h.version, h.name, h.lang, h.country, h.time_zone, h.since_at, h.seed, \
-    h.staff_id, h.next_fact, h.talk, h.place, t.day, t.bytes FROM household h LEFT JOIN twin t ON t.household_id = h.id \
+    h.staff_id, h.next_fact, h.talk, h.place, t.day, t.bytes, \
+    (SELECT COUNT(*) FROM care c WHERE c.household_id = h.id AND c.done_at IS NULL) AS in_hand FROM household h LEFT JOIN twin t ON t.household_id = h.id \
     WHERE h.id = $1";
 
 /// Around household $1: facts from day $2 on in the order told, phones that did not say stop in the order they
@@ -113,6 +114,7 @@ impl Store {
             version: 0,
             household: None,
             place: String::new(),
+            in_hand: false,
             several: Vec::new(),
             twin: None,
             facts: Vec::new(),
@@ -130,6 +132,7 @@ impl Store {
             let household = household(row)?;
             situation.version = row.try_get("version")?;
             situation.place = row.try_get("place")?;
+            situation.in_hand = row.try_get::<i64, _>("in_hand")? > 0;
             situation.twin = match since {
                 Some(since) if row.try_get::<Option<i64>, _>("day")?.is_some_and(|day| i64::from(since.0) < day) => {
                     checkpoint(&mut reader, household.id, since).await?

@@ -3,7 +3,7 @@
 use super::outbox::enqueue;
 use super::rows::{Value, insert_many, json, ms};
 use super::{Claim, Lane, Store, StoreError, Tx, Wake};
-use crate::household::{Decision, Household, HouseholdId, Situation};
+use crate::household::{CareNow, Decision, Household, HouseholdId, Situation};
 use crate::message::{Kind, Outbound, answer_id};
 use bellyful_core::fact::What;
 use chrono::{DateTime, Utc};
@@ -79,7 +79,7 @@ impl Store {
         }
         keep_clock(&mut tx, household, &decision, now).await?;
         if let Some(care) = &decision.care {
-            keep_care(&mut tx, household, care.as_ref(), now).await?;
+            keep_care(&mut tx, household, care, now).await?;
         }
         if let Some((staff, line)) = &decision.line {
             sqlx::query("UPDATE staff SET line = $2 WHERE id = $1")
@@ -264,22 +264,16 @@ async fn keep_stop(
     Ok(())
 }
 
-/// Who sees to a household; `None` gives back what was taken and not yet seen to.
-async fn keep_care(
-    tx: &mut Tx,
-    household: HouseholdId,
-    care: Option<&(String, String)>,
-    now: DateTime<Utc>,
-) -> Result<(), StoreError> {
+/// Who sees to a household.
+async fn keep_care(tx: &mut Tx, household: HouseholdId, care: &CareNow, now: DateTime<Utc>) -> Result<(), StoreError> {
     match care {
-        Some((staff, need)) => super::care::take(tx, household, need, staff, now).await,
-        None => {
-            sqlx::query("DELETE FROM care WHERE household_id = $1 AND done_at IS NULL")
-                .bind(household)
-                .execute(&mut **tx)
-                .await?;
+        CareNow::Taken { staff, need } => super::care::take(tx, household, need, staff, now).await,
+        CareNow::GivenBack => {
+            let sql = "DELETE FROM care WHERE household_id = $1 AND done_at IS NULL";
+            sqlx::query(sql).bind(household).execute(&mut **tx).await?;
             Ok(())
         }
+        CareNow::Done => super::care::end(tx, household, now).await.map(|_| ()),
     }
 }
 

@@ -6,7 +6,7 @@ use super::super::access::{Role, Worker};
 use super::super::setup::{gateway, number};
 use super::super::{Broken, Pages};
 use super::acts::known;
-use crate::household::{Decision, Due, Household, Phone, Sender, Talk};
+use crate::household::{CareNow, Decision, Due, Household, Phone, Sender, Talk};
 use crate::record::{Recorded, local_day};
 use crate::store::Cause;
 use crate::twins::Believed;
@@ -216,7 +216,7 @@ pub async fn restart(
         household: Some(closed),
         due: Due::ALL.iter().map(|due| (*due, None)).collect(),
         acknowledged_by: Some(worker.id),
-        care: Some(None),
+        care: Some(CareNow::GivenBack),
         audit: Some(format!("{} closed this story: the tank was emptied and filled anew", worker.name)),
         ..Decision::default()
     };
