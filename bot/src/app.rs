@@ -1,9 +1,11 @@
 //! The one place where parts are built and joined into a running node.
 
 use crate::config::{Config, PREFIX};
+use crate::door::Door;
 use crate::gateway::Gateway;
 use crate::jobs::guard::Limits;
 use crate::jobs::hook;
+use crate::jobs::link::Listener;
 use crate::jobs::send::Sender;
 use crate::jobs::tidy;
 use crate::jobs::work::Worker;
@@ -15,7 +17,7 @@ use crate::record::local_date;
 use crate::store::{Claim, Intake, Store, Wake};
 use crate::taught::Taught;
 use crate::text::fold::mostly_latin;
-use crate::web::{self, Door};
+use crate::web;
 use crate::{talk, text, turn};
 use anyhow::Context;
 use chrono::{DateTime, Utc};
@@ -156,7 +158,12 @@ impl Node {
         let mut door = Door::new(store.clone(), intake, gateways, answerer, to_send);
         door.public_url = config.public_url.clone();
         door.metrics = Some(metrics_handle());
-        let mut routes = web::routes(Arc::new(door));
+        let door = Arc::new(door);
+        for gateway in door.gateways.values().filter(|gateway| gateway.link.is_some()).cloned() {
+            let listener = Listener { door: door.clone(), gateway, clock: machine_clock() };
+            jobs.spawn(listener.run(stopping.clone()));
+        }
+        let mut routes = web::routes(door);
         if let Some(more) = more {
             routes = routes.merge(more);
         }
@@ -243,6 +250,10 @@ fn metrics_handle() -> PrometheusHandle {
 pub fn serve(args: &ServeArgs) -> anyhow::Result<()> {
     let filter = tracing_subscriber::EnvFilter::try_from_default_env()
         .unwrap_or_else(|_| tracing_subscriber::EnvFilter::new("info"));
+    // These would write passwords and words of families at their most talkative.
+    let filter = ["rusmpp=off", "rusmppc=off"]
+        .into_iter()
+        .fold(filter, |filter, quiet| filter.add_directive(quiet.parse().expect("a directive that is written here")));
     let _ = tracing_subscriber::fmt().with_env_filter(filter).with_writer(std::io::stderr).try_init();
     let config = Config::read(args.config.as_deref(), std::env::vars().filter(|(name, _)| name.starts_with(PREFIX)))?;
     let mind = Mind::new(config.lang_dir.as_deref(), rand::random())?;

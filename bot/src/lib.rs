@@ -6,6 +6,7 @@ pub mod clock;
 pub mod config;
 pub mod converse;
 pub mod demo;
+pub mod door;
 pub mod gateway;
 pub mod household;
 pub mod jobs;

@@ -1,14 +1,14 @@
-//! The door: texts and delivery reports in over HTTP, and whether all is well.
+//! The wires: texts and delivery reports in over HTTP, and whether all is well.
 //!
-//! Takes calls apart and hands them on; decides nothing. A text is acknowledged only when it is kept. Logs neither
+//! Takes calls apart and hands them to the door; decides nothing. A text is acknowledged only when it is kept. Logs neither
 //! words nor numbers.
 
+use crate::door::Door;
 use crate::gateway::call::Call;
 use crate::gateway::profile::Answer;
 use crate::gateway::{Gateway, Refusal};
-use crate::jobs::Answerer;
-use crate::message::{Outbound, answer_id};
-use crate::store::{Arrival, ByWire, Intake, Outcome, Store};
+use crate::message::answer_id;
+use crate::store::Outcome;
 use axum::Router;
 use axum::body::{Body, to_bytes};
 use axum::extract::{Path, Request, State};
@@ -16,11 +16,9 @@ use axum::http::{HeaderValue, StatusCode, header};
 use axum::response::{IntoResponse, Response};
 use axum::routing::{any, get};
 use chrono::Utc;
-use metrics_exporter_prometheus::PrometheusHandle;
-use std::collections::{BTreeMap, VecDeque};
-use std::sync::{Arc, Mutex};
+use std::collections::BTreeMap;
+use std::sync::Arc;
 use std::time::Duration;
-use tokio::sync::Notify;
 use tokio::time::{Instant, timeout};
 use tower_http::catch_panic::CatchPanicLayer;
 
@@ -29,44 +27,6 @@ pub const BODY_MOST: usize = 64 * 1024;
 /// A whole call, from its first byte to our last.
 const CALL_WITHIN: Duration = Duration::from_secs(30);
 const BODY_WITHIN: Duration = Duration::from_secs(10);
-/// How long an alarm waits for the store before it goes out without it.
-const ALARM_WITHIN: Duration = Duration::from_millis(300);
-/// Ids of alarms that went out without the store, so that the queue does not send them again.
-const DIRECT_MOST: usize = 1_024;
-
-/// What the door needs.
-pub struct Door {
-    pub store: Store,
-    pub intake: Intake,
-    pub gateways: BTreeMap<String, Arc<Gateway>>,
-    pub answerer: Arc<dyn Answerer>,
-    pub to_send: Arc<Notify>,
-    pub public_url: Option<String>,
-    pub metrics: Option<PrometheusHandle>,
-    direct: Mutex<VecDeque<String>>,
-}
-
-impl Door {
-    pub fn new(
-        store: Store,
-        intake: Intake,
-        gateways: BTreeMap<String, Arc<Gateway>>,
-        answerer: Arc<dyn Answerer>,
-        to_send: Arc<Notify>,
-    ) -> Door {
-        Door {
-            store,
-            intake,
-            gateways,
-            answerer,
-            to_send,
-            public_url: None,
-            metrics: None,
-            direct: Mutex::new(VecDeque::new()),
-        }
-    }
-}
-
 /// The routes of the wires.
 pub fn routes(door: Arc<Door>) -> Router {
     Router::new()
@@ -163,10 +123,13 @@ async fn texts(State(door): State<Arc<Door>>, Path(name): Path<String>, request:
         Err(refusal) => return refusal.into_response(),
     };
     let first = inbounds.first().map(|inbound| answer_id(&inbound.gateway, &inbound.from, &inbound.id, 0));
-    let arrivals: Vec<Arrival> =
-        inbounds.into_iter().map(|inbound| Arrival { alarm: door.answerer.alarm(&inbound), inbound }).collect();
-    let taking: Vec<_> =
-        arrivals.into_iter().map(|arrival| tokio::spawn(take(door.clone(), gateway.clone(), arrival))).collect();
+    let taking: Vec<_> = inbounds
+        .into_iter()
+        .map(|inbound| {
+            let (door, gateway) = (door.clone(), gateway.clone());
+            tokio::spawn(async move { door.take(&gateway, inbound).await })
+        })
+        .collect();
     let mut kept = true;
     for taken in taking {
         kept &= taken.await.unwrap_or(false);
@@ -177,59 +140,20 @@ async fn texts(State(door): State<Arc<Door>>, Path(name): Path<String>, request:
     }
     match (first, &gateway.profile.out.in_response) {
         (Some(first), Some(_)) => in_response(&door, &gateway, &first).await,
-        _ => answer(&gateway.profile.texts.answer),
+        _ => acknowledge(&gateway),
     }
 }
 
-/// Keeps a text; whether it is kept. An alarm goes out whether the store is there or not.
-async fn take(door: Arc<Door>, gateway: Arc<Gateway>, arrival: Arrival) -> bool {
-    let Some(alarm) = arrival.alarm.clone() else {
-        return matches!(door.intake.take(arrival).await, Ok(true));
-    };
-    metrics::counter!("bellyful_alarms_total").increment(1);
-    let intake = door.intake.clone();
-    let mut keeping = tokio::spawn(async move { matches!(intake.take(arrival).await, Ok(true)) });
-    let kept = match timeout(ALARM_WITHIN, &mut keeping).await {
-        Ok(kept) => kept.unwrap_or(false),
-        Err(_) => {
-            send_directly(&door, &gateway, &alarm).await;
-            keeping.await.unwrap_or(false)
-        }
-    };
-    if !kept {
-        send_directly(&door, &gateway, &alarm).await;
-        return false;
-    }
-    let direct = door.direct.lock().is_ok_and(|direct| direct.contains(&alarm.id));
-    if direct && let Err(error) = door.store.sent_directly(&alarm.id, Utc::now()).await {
-        tracing::error!(%error, "an alarm that went out may go out again");
-    }
-    door.to_send.notify_waiters();
-    door.to_send.notify_one();
-    true
-}
-
-/// Sends an alarm past the queue, once.
-async fn send_directly(door: &Door, gateway: &Gateway, alarm: &Outbound) {
-    if door.direct.lock().is_ok_and(|direct| direct.contains(&alarm.id)) {
-        return;
-    }
-    let sent = gateway.send(&alarm.id, &alarm.to, &alarm.text).await;
-    metrics::counter!("bellyful_alarms_past_the_store_total").increment(1);
-    if matches!(sent, crate::gateway::Sent::Taken { .. })
-        && let Ok(mut direct) = door.direct.lock()
-    {
-        direct.push_back(alarm.id.clone());
-        if direct.len() > DIRECT_MOST {
-            direct.pop_front();
-        }
-    }
+/// What a gateway wants to hear of its texts.
+fn acknowledge(gateway: &Gateway) -> Response {
+    // One that makes no calls brought no text either.
+    gateway.profile.texts.as_ref().map_or_else(|| StatusCode::OK.into_response(), |shape| answer(&shape.answer))
 }
 
 /// Waits for the answer to be decided and gives it in the response; else acknowledges, and it waits for the same call
 /// to come again. A call that comes again gets the same answer: its gateway did not hear the first.
 async fn in_response(door: &Door, gateway: &Gateway, first: &str) -> Response {
-    let Some(shape) = &gateway.profile.out.in_response else { return answer(&gateway.profile.texts.answer) };
+    let Some(shape) = &gateway.profile.out.in_response else { return acknowledge(gateway) };
     let until = Instant::now() + Duration::from_millis(shape.within_ms);
     let owner = format!("response {first}");
     while Instant::now() < until {
@@ -253,7 +177,7 @@ async fn in_response(door: &Door, gateway: &Gateway, first: &str) -> Response {
             }
         }
     }
-    answer(&gateway.profile.texts.answer)
+    acknowledge(gateway)
 }
 
 fn worded((headers, body): (Vec<(String, String)>, String)) -> Response {
@@ -278,13 +202,7 @@ async fn receipt(State(door): State<Arc<Door>>, Path(name): Path<String>, reques
         Err(refusal) => return refusal.into_response(),
     };
     for report in reports {
-        let text = match (&report.ours, &report.theirs) {
-            (Some(ours), _) => ByWire::Ours(ours),
-            (None, Some(theirs)) => ByWire::Theirs(theirs),
-            (None, None) => continue,
-        };
-        metrics::counter!("bellyful_receipts_total", "says" => report.receipt.id()).increment(1);
-        if let Err(error) = door.store.receipt(&gateway.name, text, report.receipt, Utc::now()).await {
+        if let Err(error) = door.report(&gateway.name, &report).await {
             tracing::error!(%error, "a delivery report could not be kept");
             return wrong(StatusCode::SERVICE_UNAVAILABLE, "The report cannot be kept just now; send it again later.");
         }

@@ -4,4 +4,5 @@ pub mod corpus;
 pub mod network;
 pub mod postgres;
 pub mod server;
+pub mod smsc;
 pub mod stores;

@@ -143,7 +143,7 @@ async fn every_shipped_gateway_does_what_its_table_says() {
     let root = Path::new(env!("CARGO_MANIFEST_DIR"));
     for file in std::fs::read_dir(root.join("../deploy/gateways")).expect("the folder").flatten() {
         let name = file.path().file_stem().and_then(|stem| stem.to_str()).expect("a plain name").to_owned();
-        if name == "plain" {
+        if ["plain", "smpp"].contains(&name.as_str()) {
             continue; // held by the other rooms of this test, as a process
         }
         let table = root.join(format!("wires/gateways/{name}.json"));
@@ -181,7 +181,11 @@ async fn every_shipped_gateway_does_what_its_table_says() {
             let said = ours.challenged(&asks).expect("a challenge is answered or refused");
             assert_eq!(said.ok().as_deref(), row["says"].as_str(), "{name}: {row}");
         }
-        assert_eq!(ours.profile.texts.challenge.is_some(), table["challenges"].is_array(), "{name}: challenge rows");
+        assert_eq!(
+            ours.profile.texts.as_ref().is_some_and(|texts| texts.challenge.is_some()),
+            table["challenges"].is_array(),
+            "{name}: challenge rows"
+        );
         if table["opt_out"].is_object() {
             let got = ours.receive(&call(&table["opt_out"]), now()).unwrap_or_else(|error| panic!("{name}: {error}"));
             assert_eq!(got[0].text, "STOP", "{name}");

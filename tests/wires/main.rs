@@ -8,4 +8,5 @@ mod hook;
 mod promise;
 mod silence;
 mod staff;
+mod smpp;
 mod trouble;

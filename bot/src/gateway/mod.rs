@@ -4,9 +4,11 @@
 //! of sending them. Knows no store and no clock of its own.
 
 pub mod call;
+pub mod link;
 pub mod profile;
 mod send;
 mod sign;
+pub mod smpp;
 mod template;
 
 use crate::config::{Config, ConfigError, GatewayConfig, Secret};
@@ -15,6 +17,7 @@ use crate::store::Receipt;
 use call::{Call, Item, items, utf16};
 use chrono::{DateTime, NaiveDateTime, Utc};
 use include_dir::{Dir, include_dir};
+use link::Link;
 use profile::{Profile, ReceiptsIn, Signature, TextForm, TextsIn, TimeFormat};
 use sha2::{Digest, Sha256};
 use std::collections::{BTreeMap, BTreeSet};
@@ -52,6 +55,19 @@ pub struct Gateway {
     unsigned: bool,
     settings: BTreeMap<String, Secret>,
     client: reqwest::Client,
+    /// In place of calls.
+    pub link: Option<Link>,
+}
+
+/// A text as a gateway tells it, before it is checked.
+#[derive(Debug, Clone, Default, PartialEq)]
+pub struct Heard {
+    /// The gateway's own; without one, sender, words and time tell doubles.
+    pub id: Option<String>,
+    pub from: Option<String>,
+    pub to: Option<String>,
+    pub text: String,
+    pub sent_at: Option<DateTime<Utc>>,
 }
 
 impl Gateway {
@@ -82,18 +98,26 @@ impl Gateway {
         let profile: Profile = toml::from_str(&text).map_err(|error| {
             ConfigError::key(key("profile"), format!("`{wanted}` does not read: {}", error.message()))
         })?;
-        if profile.out.call.is_some() == profile.out.in_response.is_some() {
-            let why = format!("`{wanted}` must have [out.call] or [out.in_response], and not both");
+        let out = &profile.out;
+        let ways = [profile.link.is_some(), out.call.is_some(), out.in_response.is_some()];
+        if ways.into_iter().filter(|way| *way).count() != 1 || profile.link.is_some() == profile.texts.is_some() {
+            let why = format!(
+                "`{wanted}` must have [in] and one of [out.call] and [out.in_response], or [link] in their place"
+            );
             return Err(ConfigError::key(key("profile"), why));
         }
+        let setting = |name: &str| config.settings.get(name).map(|secret| secret.reveal().to_owned());
+        let link = profile.link.as_ref().map(|shape| Link::new(shape, setting));
         let gateway = Gateway {
             name: name.to_owned(),
             profile,
             unsigned: config.unsigned,
             settings: config.settings.clone(),
             client,
+            link,
         };
-        if matches!(gateway.profile.texts.signature, Signature::None) && !config.unsigned {
+        let unsigned = gateway.profile.texts.as_ref().is_some_and(|shape| matches!(shape.signature, Signature::None));
+        if unsigned && !config.unsigned {
             let why = "this gateway signs nothing, so anybody could text in its name; set it to true only if others \
                        cannot reach the server";
             return Err(ConfigError::key(key("unsigned"), why));
@@ -113,11 +137,11 @@ impl Gateway {
     /// Settings that the profile's templates and signatures name.
     fn settings_named(&self) -> BTreeSet<String> {
         let mut named = send::settings_named(&self.profile.out);
-        if let Some(challenge) = &self.profile.texts.challenge {
-            named.insert(challenge.setting.clone());
-        }
+        named.extend(self.profile.link.iter().flat_map(|shape| shape.settings_named()));
+        let texts = self.profile.texts.as_ref();
+        named.extend(texts.and_then(|shape| shape.challenge.as_ref()).map(|challenge| challenge.setting.clone()));
         let receipts = self.profile.receipt.as_ref().and_then(|receipt| receipt.signature.as_ref());
-        for signature in [Some(&self.profile.texts.signature), receipts].into_iter().flatten() {
+        for signature in [texts.map(|shape| &shape.signature), receipts].into_iter().flatten() {
             match signature {
                 _ if self.unsigned => {}
                 Signature::None => {}
@@ -139,7 +163,7 @@ impl Gateway {
 
     /// What to say back if this call only asks who we are.
     pub fn challenged(&self, call: &Call) -> Option<Result<String, Refusal>> {
-        let challenge = self.profile.texts.challenge.as_ref().filter(|_| call.method == "GET")?;
+        let challenge = self.profile.texts.as_ref()?.challenge.as_ref().filter(|_| call.method == "GET")?;
         let mut query = call.query();
         let echo = query.remove(&challenge.echo)?;
         let (said, word) = (query.remove(&challenge.token), self.setting(&challenge.setting));
@@ -149,7 +173,9 @@ impl Gateway {
 
     /// The texts in a call.
     pub fn receive(&self, call: &Call, now: DateTime<Utc>) -> Result<Vec<Inbound>, Refusal> {
-        let shape = &self.profile.texts;
+        let Some(shape) = &self.profile.texts else {
+            return Err(Refusal::Body("This gateway makes no calls: its texts come over a link.".to_owned()));
+        };
         self.verify(&shape.signature, call, now)?;
         let whole = call.parse(shape.body)?;
         let query = call.query();
@@ -164,6 +190,24 @@ impl Gateway {
     }
 
     fn inbound(&self, shape: &TextsIn, item: &Item, now: DateTime<Utc>) -> Result<Inbound, Refusal> {
+        let id = item.find(&shape.id);
+        if id.is_none() && shape.id.iter().next().is_some() {
+            return Err(Refusal::Body("The call has no id.".to_owned()));
+        }
+        let raw = shape.text.iter().find_map(|path| item.at(path));
+        let Some(raw) = raw else { return Err(Refusal::Body("The call has no text.".to_owned())) };
+        let heard = Heard {
+            id,
+            from: item.find(&shape.from),
+            to: item.find(&shape.to),
+            text: decode(shape.text_form, raw)?,
+            sent_at: item.find(&shape.time).and_then(|time| moment(&shape.time_format, &time)),
+        };
+        self.heard(heard, now)
+    }
+
+    /// A text as it may be kept. Errors: a sentence on what is missing or too long.
+    pub fn heard(&self, heard: Heard, now: DateTime<Utc>) -> Result<Inbound, Refusal> {
         let need = |what: &str, value: Option<String>, most: usize| match value {
             Some(value) if value.len() > most => Err(Refusal::Body(format!("The {what} is longer than {most} bytes."))),
             Some(value) if value.chars().any(char::is_control) => {
@@ -172,29 +216,21 @@ impl Gateway {
             Some(value) if !value.trim().is_empty() => Ok(value.trim().to_owned()),
             _ => Err(Refusal::Body(format!("The call has no {what}; give it as a text that is not empty."))),
         };
-        let from = need("sender", item.find(&shape.from), NUMBER_MOST)?;
-        let to = item.find(&shape.to).filter(|to| to.len() <= NUMBER_MOST && !to.chars().any(char::is_control));
-        let raw = shape.text.iter().find_map(|path| item.at(path));
-        let Some(raw) = raw else { return Err(Refusal::Body("The call has no text.".to_owned())) };
-        let text = decode(shape.text_form, raw)?;
+        let from = need("sender", heard.from, NUMBER_MOST)?;
+        let to = heard.to.filter(|to| to.len() <= NUMBER_MOST && !to.chars().any(char::is_control));
         // No database keeps a zero character in a text.
-        let mut text = text.replace('\0', " ");
+        let mut text = heard.text.replace('\0', " ");
         if self.profile.stop_words.iter().any(|word| word.eq_ignore_ascii_case(text.trim())) {
             text = "STOP".to_owned();
         }
-        let time = item.find(&shape.time);
-        let sent_at = time.as_deref().and_then(|time| moment(&shape.time_format, time)).filter(|at| *at <= now);
-        let id = match item.find(&shape.id) {
+        let id = match heard.id {
             Some(id) => need("id", Some(id), ID_MOST)?,
-            None if shape.id.iter().next().is_some() => return Err(Refusal::Body("The call has no id.".to_owned())),
             None => {
                 // No id: the same words from the same sender at the same time are the same text.
-                let minute = now.format("%Y-%m-%dT%H:%M").to_string();
-                let hash = Sha256::new()
-                    .chain_update(time.as_deref().unwrap_or(&minute))
-                    .chain_update([0])
-                    .chain_update(&text)
-                    .finalize();
+                let when = heard
+                    .sent_at
+                    .map_or_else(|| now.format("%Y-%m-%dT%H:%M").to_string(), |at| at.timestamp_millis().to_string());
+                let hash = Sha256::new().chain_update(when).chain_update([0]).chain_update(&text).finalize();
                 hex::encode(&hash[..16])
             }
         };
@@ -204,9 +240,18 @@ impl Gateway {
             from,
             to,
             text,
-            sent_at: sent_at.unwrap_or(now),
+            sent_at: heard.sent_at.filter(|at| *at <= now).unwrap_or(now),
             received_at: now,
         })
+    }
+
+    /// Whether texts can go out by themselves, and whether just now.
+    pub fn sends(&self) -> bool {
+        self.link.is_some() || self.profile.out.call.is_some()
+    }
+
+    pub fn is_up(&self) -> bool {
+        self.link.as_ref().is_none_or(Link::is_up)
     }
 
     /// The delivery reports in a call; those that say neither delivered nor failed are left out.
@@ -214,7 +259,8 @@ impl Gateway {
         let Some(shape) = &self.profile.receipt else {
             return Err(Refusal::Body("This gateway has no delivery reports.".to_owned()));
         };
-        self.verify(shape.signature.as_ref().unwrap_or(&self.profile.texts.signature), call, now)?;
+        let like_texts = self.profile.texts.as_ref().map(|texts| &texts.signature);
+        self.verify(shape.signature.as_ref().or(like_texts).unwrap_or(&Signature::None), call, now)?;
         let whole = call.parse(shape.body)?;
         let query = call.query();
         let items = items(call, &query, &whole, shape.list.as_deref());

@@ -3,6 +3,7 @@
 //! Only shapes. Every string that may hold `{name}` is a template over the gateway's settings and, where it makes
 //! sense, the text at hand.
 
+use super::link::LinkShape;
 use serde::Deserialize;
 use std::collections::BTreeMap;
 
@@ -11,8 +12,11 @@ use std::collections::BTreeMap;
 pub struct Profile {
     /// One line for people: what kind of gateway this is for.
     pub about: String,
-    #[serde(rename = "in")]
-    pub texts: TextsIn,
+    #[serde(default, rename = "in")]
+    pub texts: Option<TextsIn>,
+    /// A lasting connection in place of calls.
+    #[serde(default)]
+    pub link: Option<LinkShape>,
     pub out: Out,
     pub receipt: Option<ReceiptsIn>,
     /// Whole texts by which this gateway's network marks an opt-out, beside those of every language.
@@ -79,8 +83,6 @@ pub struct TextsIn {
     /// Items that are not so are acknowledged and left.
     #[serde(default)]
     pub only: Vec<Only>,
-    #[serde(default)]
-    pub parts: Option<Parts>,
     pub answer: Answer,
     pub signature: Signature,
     #[serde(default)]
@@ -117,15 +119,6 @@ pub enum TextForm {
 pub struct Only {
     pub field: String,
     pub is: Vec<String>,
-}
-
-/// Where a gateway that hands long texts over in parts says how they belong together.
-#[derive(Debug, Clone, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Parts {
-    pub reference: String,
-    pub number: String,
-    pub total: String,
 }
 
 /// What the gateway wants to hear when its call is taken.

@@ -77,6 +77,9 @@ impl Gateway {
 
     /// Hands one text to the gateway.
     pub async fn send(&self, id: &str, to: &str, text: &str) -> Sent {
+        if let Some(link) = &self.link {
+            return link.send(id, to, text).await;
+        }
         let Some(call) = &self.profile.out.call else {
             let why = "this gateway takes texts only in response to its own calls".to_owned();
             return Sent::Again { why, after: Some(Duration::from_secs(60)) };

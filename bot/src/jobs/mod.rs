@@ -5,6 +5,7 @@
 
 pub mod guard;
 pub mod hook;
+pub mod link;
 pub mod send;
 pub mod tidy;
 pub mod work;

@@ -20,8 +20,8 @@ pub struct Sender {
 impl Sender {
     /// Sends until told to stop, and then waits for what is under way.
     pub async fn run(self, to_send: Arc<Notify>, mut stop: watch::Receiver<bool>) {
-        // Without a call of our own, texts wait for the gateway's next call.
-        if self.gateway.profile.out.call.is_none() {
+        // Without a way of our own, texts wait for the gateway's next call.
+        if !self.gateway.sends() {
             return;
         }
         let (done, mut outcomes) = mpsc::unbounded_channel::<(ToSend, Sent)>();
@@ -51,7 +51,9 @@ impl Sender {
                 }
             }
             let room = self.gateway.profile.out.at_once.saturating_sub(under_way.len());
-            let most = if stopping { 0 } else { room.min(if rate.is_some() { 1 } else { room }) };
+            // While a link is down, texts wait without counting it as a try.
+            let most =
+                if stopping || !self.gateway.is_up() { 0 } else { room.min(if rate.is_some() { 1 } else { room }) };
             let taken = if most == 0 { Vec::new() } else { self.take(most, now).await };
             let any = !taken.is_empty();
             for send in taken {

@@ -43,6 +43,37 @@ fn septets(c: char) -> Option<usize> {
     }
 }
 
+/// Reads the GSM 7-bit default alphabet, one character an octet; a letter of no table is none of its.
+pub fn from_gsm7(octets: &[u8]) -> Option<String> {
+    // What follows an escape. Source: 3GPP TS 23.038, section 6.2.1.1.
+    const ESCAPED: [(u8, char); 10] = [
+        (0x0a, '\u{c}'),
+        (0x14, '^'),
+        (0x28, '{'),
+        (0x29, '}'),
+        (0x2f, '\\'),
+        (0x3c, '['),
+        (0x3d, '~'),
+        (0x3e, ']'),
+        (0x40, '|'),
+        (0x65, '€'),
+    ];
+    let mut text = String::with_capacity(octets.len());
+    let mut octets = octets.iter().copied();
+    while let Some(octet) = octets.next() {
+        match octet {
+            // An escape to a table that is not there shows as a space.
+            0x1b => match octets.next() {
+                Some(next) => text.push(ESCAPED.iter().find(|(code, _)| *code == next).map_or(' ', |(_, c)| *c)),
+                None => text.push(' '),
+            },
+            // The escape has a place in the table, but no letter.
+            _ => text.push(BASIC.chars().nth(usize::from(octet) - usize::from(octet > 0x1b))?),
+        }
+    }
+    Some(text)
+}
+
 /// Encoding, units and segments of a text as it would be sent.
 pub fn size(text: &str) -> Size {
     let gsm: Option<Vec<usize>> = text.chars().map(septets).collect();
