@@ -251,7 +251,7 @@ pub fn serve(args: &ServeArgs) -> anyhow::Result<()> {
     let filter = tracing_subscriber::EnvFilter::try_from_default_env()
         .unwrap_or_else(|_| tracing_subscriber::EnvFilter::new("info"));
     // These would write passwords and words of families at their most talkative.
-    let filter = ["rusmpp=off", "rusmppc=off"]
+    let filter = ["rusmpp=off", "rusmppc=off", "tokio_xmpp=off", "xmpp_parsers=off"]
         .into_iter()
         .fold(filter, |filter, quiet| filter.add_directive(quiet.parse().expect("a directive that is written here")));
     let _ = tracing_subscriber::fmt().with_env_filter(filter).with_writer(std::io::stderr).try_init();

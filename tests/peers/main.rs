@@ -1,6 +1,7 @@
 //! The real peers on loopback: Kannel, Gammu's SMS daemon with its dummy phone, Prosody. Each is a package of Debian that
 //! `.ci/long` installs and runs these with; `cargo test -p bellyful-tests --test peers -- --ignored`.
 
+mod gammu;
 mod kannel;
 
 use std::path::Path;

@@ -146,7 +146,7 @@ impl Centre {
 }
 
 fn word<const MOST: usize>(word: &str) -> COctetString<1, MOST> {
-    COctetString::from_string(format!("{word}\0")).expect("short and plain")
+    COctetString::from_string(word.to_owned()).expect("short and plain")
 }
 
 async fn serve(stream: TcpStream, state: Arc<Mutex<State>>) {

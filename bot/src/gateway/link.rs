@@ -4,6 +4,7 @@
 //! breaks comes back by itself.
 
 use super::smpp::{Smpp, SmppShape};
+use super::xmpp::{Xmpp, XmppShape};
 use super::{Heard, Sent};
 use crate::store::Receipt;
 use serde::Deserialize;
@@ -16,13 +17,14 @@ use tokio::sync::{mpsc, oneshot, watch};
 #[serde(deny_unknown_fields, tag = "kind", rename_all = "snake_case")]
 pub enum LinkShape {
     Smpp(SmppShape),
+    Xmpp(XmppShape),
 }
 
 impl LinkShape {
     /// The settings that this kind of link needs.
     pub fn settings_named(&self) -> BTreeSet<String> {
         let names: &[&str] = match self {
-            LinkShape::Smpp(_) => &["address", "user", "secret", "number"],
+            LinkShape::Smpp(_) | LinkShape::Xmpp(_) => &["address", "user", "secret", "number"],
         };
         names.iter().map(|name| name.to_string()).collect()
     }
@@ -60,12 +62,14 @@ pub struct Arrived {
 /// The connection itself.
 pub enum Link {
     Smpp(Smpp),
+    Xmpp(Box<Xmpp>),
 }
 
 impl Link {
     pub fn new(shape: &LinkShape, setting: impl Fn(&str) -> Option<String>) -> Link {
         match shape {
             LinkShape::Smpp(shape) => Link::Smpp(Smpp::new(shape.clone(), setting)),
+            LinkShape::Xmpp(shape) => Link::Xmpp(Box::new(Xmpp::new(shape.clone(), setting))),
         }
     }
 
@@ -73,12 +77,14 @@ impl Link {
     pub fn is_up(&self) -> bool {
         match self {
             Link::Smpp(link) => link.is_up(),
+            Link::Xmpp(link) => link.is_up(),
         }
     }
 
     pub async fn send(&self, id: &str, to: &str, text: &str) -> Sent {
         match self {
             Link::Smpp(link) => link.send(id, to, text).await,
+            Link::Xmpp(link) => link.send(id, to, text).await,
         }
     }
 
@@ -86,6 +92,7 @@ impl Link {
     pub async fn run(&self, name: &str, came: mpsc::Sender<Arrived>, stop: watch::Receiver<bool>) {
         match self {
             Link::Smpp(link) => link.run(name, came, stop).await,
+            Link::Xmpp(link) => link.run(name, came, stop).await,
         }
     }
 }

@@ -10,6 +10,7 @@ mod send;
 mod sign;
 pub mod smpp;
 mod template;
+pub mod xmpp;
 
 use crate::config::{Config, ConfigError, GatewayConfig, Secret};
 use crate::message::Inbound;

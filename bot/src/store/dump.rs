@@ -26,6 +26,7 @@ type Table = (&'static str, &'static [(&'static str, Kind)]);
 
 /// Every table that is kept, whole.
 const TABLES: [Table; 18] = [
+const TABLES: [Table; 16] = [
     (
         "household",
         &[
@@ -60,6 +61,19 @@ const TABLES: [Table; 18] = [
             ("role", Text),
             ("password_hash", Text),
             ("line", Text),
+        ],
+    ),
+    (
+        "part",
+        &[
+            ("gateway", Text),
+            ("sender", Text),
+            ("recipient", Text),
+            ("reference", Int),
+            ("total", Int),
+            ("number", Int),
+            ("text", Text),
+            ("received_at", Int),
         ],
     ),
     (

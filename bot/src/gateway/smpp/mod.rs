@@ -307,7 +307,7 @@ fn address(number: &str) -> Result<Address, String> {
 }
 
 fn word<const MOST: usize>(word: &str) -> Result<COctetString<1, MOST>, String> {
-    COctetString::from_string(format!("{word}\0"))
+    COctetString::from_string(word.to_owned())
         .map_err(|_| format!("a setting or number is longer than {} letters or not plain", MOST - 1))
 }
 

@@ -159,8 +159,8 @@ mod tests {
     fn deliver(esm_class: u8, coding: u8, message: &[u8]) -> DeliverSm {
         DeliverSm::builder()
             .source_addr_ton(Ton::International)
-            .source_addr(COctetString::from_slice(b"15550100\0").expect("a number"))
-            .destination_addr(COctetString::from_slice(b"12345\0").expect("a number"))
+            .source_addr(COctetString::from_string("15550100".to_owned()).expect("a number"))
+            .destination_addr(COctetString::from_string("12345".to_owned()).expect("a number"))
             .esm_class(EsmClass::from(esm_class))
             .data_coding(DataCoding::from(coding))
             .short_message(OctetString::from_slice(message).expect("short"))
@@ -221,7 +221,7 @@ mod tests {
         check(deliver(4, 0, b"nothing"), Err(Unreadable::NoText));
         let mut fields = deliver(4, 0, b"");
         fields.set_tlvs(vec![
-            Tlv::ReceiptedMessageId(COctetString::from_slice(b"10\0").expect("an id")),
+            Tlv::ReceiptedMessageId(COctetString::from_string("10".to_owned()).expect("an id")),
             Tlv::MessageState(MessageState::Delivered),
         ]);
         check(fields, report(&["10", "a", "A", "16"], Receipt::Delivered));
