@@ -3,6 +3,7 @@
 
 mod gammu;
 mod kannel;
+mod prosody;
 
 use std::path::Path;
 use std::process::{Child, Command, Stdio};

@@ -2,6 +2,7 @@
 
 pub mod corpus;
 pub mod network;
+pub mod outside;
 pub mod postgres;
 pub mod server;
 pub mod smsc;

@@ -100,6 +100,10 @@ pub struct Server {
 }
 
 impl Server {
+    pub fn pid(&self) -> u32 {
+        self.child.id()
+    }
+
     /// kill -9.
     pub fn kill(&mut self) {
         let _ = self.child.kill();

@@ -3,7 +3,7 @@
 //! Takes an address; serves until it is told to stop. Its clock stands still but for the steps taken on the page.
 
 mod families;
-mod history;
+pub mod history;
 mod phone;
 
 use crate::app::told_to_stop;

@@ -96,9 +96,8 @@ impl Gateway {
                 )
             })?,
         };
-        let profile: Profile = toml::from_str(&text).map_err(|error| {
-            ConfigError::key(key("profile"), format!("`{wanted}` does not read: {}", error.message()))
-        })?;
+        let profile = Profile::read(&text)
+            .map_err(|why| ConfigError::key(key("profile"), format!("`{wanted}` does not read: {why}")))?;
         let out = &profile.out;
         let ways = [profile.link.is_some(), out.call.is_some(), out.in_response.is_some()];
         if ways.into_iter().filter(|way| *way).count() != 1 || profile.link.is_some() == profile.texts.is_some() {

@@ -27,6 +27,13 @@ pub struct Profile {
     pub any_sender: bool,
 }
 
+impl Profile {
+    /// Reads a gateway's file. Errors: what is wrong with it, in one line.
+    pub fn read(text: &str) -> Result<Profile, String> {
+        toml::from_str(text).map_err(|error| error.message().to_owned())
+    }
+}
+
 /// Where in a call a value is: `a.b` in its body, `query:NAME`, `header:NAME`, or `body` for the whole of it. The
 /// first of several that is there counts.
 #[derive(Debug, Clone, Default, PartialEq, Deserialize)]

@@ -362,13 +362,14 @@ async fn keep_replies(
 
 /// Erases name, numbers and texts, and keeps no way back; bare amounts and days stay for the sums.
 async fn forget(tx: &mut Tx, household: HouseholdId, now: DateTime<Utc>) -> Result<(), StoreError> {
-    const ERASE: [&str; 10] = [
+    const ERASE: [&str; 11] = [
         "DELETE FROM stopped WHERE household_id = $1 OR number IN (SELECT number FROM phone WHERE household_id = $1)",
         "UPDATE inbox SET sender = '#' || id, text = '', recipient = NULL, lane = '' \
          WHERE household_id = $1 OR sender IN (SELECT number FROM phone WHERE household_id = $1)",
         "UPDATE outbox SET recipient = '', text = '', advice = NULL, state = CASE WHEN state = 'queued' \
          THEN 'expired' ELSE state END WHERE household_id = $1 \
          OR recipient IN (SELECT number FROM phone WHERE household_id = $1)",
+        "DELETE FROM part WHERE sender IN (SELECT number FROM phone WHERE household_id = $1)",
         "DELETE FROM phone WHERE household_id = $1",
         "UPDATE alarm SET said = '' WHERE household_id = $1",
         "DELETE FROM audit WHERE household_id = $1",
