@@ -46,7 +46,7 @@ def received(ids, environment):
     """What SMSD tells: parts that it joined are in DECODED_n_TEXT, else in SMS_n_TEXT."""
     decoded = int(environment.get("DECODED_PARTS", "0") or 0)
     if decoded:
-        text = "".join(environment.get(f"DECODED_{n}_TEXT", "") for n in range(decoded))
+        text = "".join(environment.get(f"DECODED_{n}_TEXT", "") for n in range(1, decoded + 1))
     else:
         text = "".join(environment.get(f"SMS_{n}_TEXT", "") for n in range(1, int(environment["SMS_MESSAGES"]) + 1))
     sender = environment["SMS_1_NUMBER"]

@@ -22,6 +22,9 @@ impl Daemon {
     }
 
     pub fn stop(&mut self) {
+        if !matches!(self.0.try_wait(), Ok(None)) {
+            return;
+        }
         let _ = Command::new("kill").arg(self.0.id().to_string()).status();
         let start = Instant::now();
         while matches!(self.0.try_wait(), Ok(None)) && start.elapsed() < Duration::from_secs(10) {

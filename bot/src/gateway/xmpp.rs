@@ -288,7 +288,7 @@ mod tests {
     fn messages_receipts_and_bounces_are_told_apart() {
         let message = |more: &str, inside: &str| {
             format!(
-                "<message xmlns='jabber:client' from='amina@chat.example/phone' to='bot@texts.example' {more}>{inside}\
+                "<message xmlns='jabber:component:accept' from='amina@chat.example/phone' to='bot@texts.example' {more}>{inside}\
                  </message>"
             )
         };
