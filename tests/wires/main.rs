@@ -7,6 +7,6 @@ mod gateways;
 mod hook;
 mod promise;
 mod silence;
-mod staff;
 mod smpp;
+mod staff;
 mod trouble;
