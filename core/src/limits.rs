@@ -31,8 +31,8 @@ limits! {
     /// Food alone, no dung in the feed.
     olr_food_alone_kg_vs_per_m3_d,
     olr_unheated_manure_kg_vs_per_m3_d,
-    /// More than this between yesterday's ration and today's is a jump.
-    ration_rise_share_per_week,
+    /// Safe to begin with on any seed that works.
+    olr_first_kg_vs_per_m3_d,
     // Thickness and water
     feed_ts_most,
     slurry_ts_best_low,

@@ -1,16 +1,28 @@
 //! Belief now: a digester's facts, folded day by day.
 //!
 //! Takes standing facts; gives the twin at the dawn of a day, and from it what is believed with today's facts seen
-//! so far. Never looks at a clock: the day is handed in.
+//! so far: an account of what went in, and an ensemble of what may be inside. Never looks at a clock: the day is
+//! handed in.
 
+mod chance;
+mod ensemble;
+mod forecast;
+mod guess;
+mod notice;
+
+pub use ensemble::Ensemble;
+pub use forecast::{AHEAD_D, Forecast};
+
+use crate::adm1::Room;
 use crate::fact::{Fact, Walls, standing};
-use crate::ledger::Ledger;
+use crate::feeds::{Feed, influent};
+use crate::ledger::{DayAccount, Ledger};
 use crate::site::Site;
-use crate::units::{Day, Litres};
+use crate::units::{Day, Litres, WetKg};
 use serde::{Deserialize, Serialize};
 
 /// Written first in the stored bytes; older versions are rebuilt from the facts.
-const VERSION: u8 = 1;
+const VERSION: u8 = 2;
 
 #[derive(Debug, thiserror::Error)]
 pub enum TwinError {
@@ -29,12 +41,17 @@ pub struct Twin {
     pub seed: u64,
     pub site: Site,
     pub ledger: Ledger,
+    /// From the day on which a starter or some days of feeding are told.
+    pub ensemble: Option<Ensemble>,
 }
+
+/// Days of feeding told after which a tank without a told starter is followed all the same. Source: our choice.
+const FOLLOWED_AFTER_D: i32 = 2;
 
 impl Twin {
     /// Of a digester of which nothing is known yet.
     pub fn new(seed: u64, day: Day) -> Twin {
-        Twin { day, seed, site: Site::default(), ledger: Ledger::default() }
+        Twin { day, seed, site: Site::default(), ledger: Ledger::default(), ensemble: None }
     }
 
     /// The same belief gives the same bytes.
@@ -54,13 +71,40 @@ impl Twin {
     ///
     /// Facts of days before the twin's own have been folded already and are passed over.
     pub fn settle(mut self, facts: &[Fact], today: Day) -> Twin {
-        let from = self.day;
-        for fact in standing(facts).into_iter().filter(|fact| fact.day >= from && fact.day < today) {
-            self.learn(fact);
+        let facts: Vec<&Fact> = standing(facts).into_iter().filter(|fact| fact.day < today).collect();
+        let mut room = None;
+        while self.day < today {
+            let day = self.day;
+            facts.iter().filter(|fact| fact.day == day).for_each(|fact| self.learn(fact));
+            self.pass_day(room.get_or_insert_with(Room::default));
+            self.day = day.plus(1);
+            self.ledger.forget_before(self.day);
         }
-        self.day = self.day.max(today);
-        self.ledger.forget_before(self.day);
         self
+    }
+
+    /// The day that ends: the ensemble begins on it, or lives through it.
+    fn pass_day(&mut self, room: &mut Room) {
+        let (seed, day, liquid) = (self.seed, self.day, self.liquid());
+        if self.ensemble.is_none() && self.may_follow() {
+            self.ensemble = Some(Ensemble::start(seed, day, &self.site, liquid, &self.ledger.seeds));
+        }
+        if let Some(ensemble) = &mut self.ensemble {
+            ensemble.pass_day(seed, day, &self.site, &self.ledger, liquid, room);
+        }
+    }
+
+    fn may_follow(&self) -> bool {
+        let fed = self.ledger.days.iter().find(|account| !account.portions.is_empty());
+        !self.ledger.seeds.is_empty() || fed.is_some_and(|first| self.day.since(first.day) >= FOLLOWED_AFTER_D)
+    }
+
+    /// What comes of feeding `first` today and `later` on each day after, each an amount of feeds and litres of water.
+    /// `None` while nothing is followed. Once the risk is beyond `enough`, how far beyond is not worked out.
+    pub fn forecast(&self, first: &Ration, later: &Ration, enough: f64) -> Option<Forecast> {
+        let ensemble = self.ensemble.as_ref()?;
+        let (first, later) = (first.meal(), later.meal());
+        Some(forecast::ahead(ensemble, self.day, &self.site, self.liquid(), &first, &later, enough))
     }
 
     /// Belief as of now: the twin with today's standing facts seen so far.
@@ -77,9 +121,12 @@ impl Twin {
         self.ledger.enter(fact, &self.site);
     }
 
-    /// Slurry temperature: told within ten days, else the month's mean air, 3 degC warmer for dark or covered walls, else
+    /// Slurry temperature: as the ensemble has it; before there is one, told within ten days, else the month's mean air, 3 degC warmer for dark or covered walls, else
     /// 25 degC. Units: °C.
     pub fn slurry_c(&self, today: Day) -> f64 {
+        if let Some(ensemble) = &self.ensemble {
+            return ensemble.slurry_mean_c();
+        }
         let told = self.ledger.window(today, 10).rev().find_map(|day| day.slurry_c);
         told.unwrap_or_else(|| match &self.site.normals {
             Some(normals) => {
@@ -100,6 +147,29 @@ impl Twin {
     /// Source: common practice, no source (the outlet stands near that height; the rest holds gas).
     pub fn liquid(&self) -> Litres {
         Litres::of(self.site.liquid_l.unwrap_or_else(|| self.site.tank_l.unwrap_or(1000.0) * 0.8))
+    }
+}
+
+/// Feeds and the water with them.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct Ration {
+    pub feeds: Vec<(Feed, WetKg)>,
+    pub water: Litres,
+}
+
+impl Ration {
+    /// What went in on a day.
+    pub fn of(account: &DayAccount) -> Ration {
+        Ration { feeds: account.portions.iter().map(|p| (p.feed, p.wet)).collect(), water: account.water }
+    }
+
+    /// Both together.
+    pub fn with(&self, more: &Ration) -> Ration {
+        Ration { feeds: [&self.feeds[..], &more.feeds[..]].concat(), water: self.water + more.water }
+    }
+
+    fn meal(&self) -> ensemble::Meal {
+        ensemble::Meal { food: self.feeds.iter().map(|(feed, wet)| influent::of(*feed, *wet)).sum(), water: self.water }
     }
 }
 
@@ -126,11 +196,12 @@ mod tests {
 
     #[test]
     fn settling_in_one_go_or_day_by_day_is_the_same_to_the_byte() {
-        let facts = vec![fed(1, 0, 2.0), fed(2, 1, 3.0), fed(3, 2, 1.0)];
-        let whole = Twin::new(7, Day(0)).settle(&facts, Day(3));
-        let steps = (1..=3).fold(Twin::new(7, Day(0)), |twin, day| twin.settle(&facts, Day(day)));
+        let facts: Vec<Fact> = (0..8).map(|day| fed(i64::from(day) + 1, day, 1.0 + 0.2 * f64::from(day))).collect();
+        let whole = Twin::new(7, Day(0)).settle(&facts, Day(9));
+        let steps = (1..=9).fold(Twin::new(7, Day(0)), |twin, day| twin.settle(&facts, Day(day)));
         assert_eq!(whole.to_bytes(), steps.to_bytes());
         assert_eq!(Twin::from_bytes(&whole.to_bytes()).expect("reads back"), whole);
+        assert!(whole.ensemble.is_some() && whole.to_bytes().len() < 24_000, "{} bytes", whole.to_bytes().len());
     }
 
     #[test]

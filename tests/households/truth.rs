@@ -11,7 +11,7 @@ use bellyful_core::units::{Day, WetKg};
 use rand::Rng;
 use rand::rngs::StdRng;
 
-pub const TOWNS: [&str; 6] = ["Kisumu", "Mombasa", "Nairobi", "Addis Ababa", "Lucknow", "Kathmandu"];
+pub const TOWNS: [&str; 6] = ["Kisumu", "Mombasa", "Nairobi", "Addis Ababa", "Lucknow", "Kampala"];
 const LIQUID_M3: f64 = 0.8;
 /// A litre of biogas an hour of the stove.
 const BURNER_L_PER_H: f64 = 320.0;
@@ -65,8 +65,8 @@ impl Truth {
         .varied(&Variation {
             hydrolysis: rng.random_range(0.6..1.5),
             k_m: PerGroup {
-                ac: rng.random_range(0.45..1.0),
-                pro: rng.random_range(0.45..1.0),
+                ac: rng.random_range(0.5..1.0),
+                pro: rng.random_range(0.5..1.0),
                 c4: rng.random_range(0.6..1.0),
                 ..PerGroup::all(1.0)
             },
@@ -75,8 +75,8 @@ impl Truth {
         });
         let vessel = Vessel { solids_leaving: rng.random_range(0.3..0.95), ..Vessel::household(LIQUID_M3, 0.2) };
         let member = Member { kinetics, vessel };
-        let (seed_kg, age_d) = (rng.random_range(40.0..200.0), rng.random_range(14..90));
-        let living = rng.random_range(4.0..14.0);
+        let (seed_kg, age_d) = (rng.random_range(80.0..240.0), rng.random_range(0..20));
+        let living = rng.random_range(5.0..14.0);
         let mut seed = influent::of(Feed::CattleManure, WetKg::of(seed_kg));
         seed.x_living *= living;
         seed += influent::of_water(bellyful_core::units::Litres::of(800.0 - seed_kg));
@@ -93,9 +93,9 @@ impl Truth {
             age_d,
             slurry_c,
             warmer_k: rng.random_range(-2.0..4.0),
-            strength: rng.random_range(0.7..1.2),
+            strength: rng.random_range(0.7..1.1),
             mix: foods.into_iter().zip(shares.iter().map(|share| share / all)).collect(),
-            there_is: rng.random_range(1.2..3.5),
+            there_is: rng.random_range(2.5..6.0),
             measure: rng.random_range(0.85..1.2),
             leak: rng.random_range(0.0..0.15),
             held_l: 0.0,

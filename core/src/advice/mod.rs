@@ -2,6 +2,7 @@
 //!
 //! Takes the twin with today's facts in it; gives a verdict, a ration with its water, and the reasons. Knows no words.
 
+mod belief;
 mod outlook;
 mod rules;
 
@@ -10,7 +11,7 @@ use crate::ids;
 use crate::twin::Twin;
 use crate::units::Day;
 pub use outlook::Outlook;
-use rules::{Finding, RULES};
+use rules::{BESIDE_BELIEF, Finding, RULES};
 use serde::{Deserialize, Serialize};
 
 ids!(/// The one thing to do.
@@ -75,7 +76,10 @@ pub struct Advice {
 /// The advice on `today`: the strictest of what the rules allow.
 pub fn advise(twin: &Twin, today: Day) -> Advice {
     let o = Outlook::of(twin, today);
-    let findings: Vec<Finding> = RULES.iter().filter_map(|rule| rule(&o)).collect();
+    let believed = belief::ration(&o);
+    let rules: &[rules::Rule] = if believed.is_some() { &BESIDE_BELIEF } else { &RULES };
+    let findings: Vec<Finding> =
+        rules.iter().filter_map(|rule| rule(&o)).chain(believed.map(|believed| believed.finding)).collect();
     let hold_days = findings.iter().map(|found| found.hold_days).max().unwrap_or(0);
     let most_vs = findings.iter().filter_map(|found| found.most_vs).fold(f64::INFINITY, f64::min);
     let cap_kg = if hold_days > 0 || !most_vs.is_finite() { 0.0 } else { most_vs / o.mix_vs };
@@ -106,7 +110,7 @@ pub fn advise(twin: &Twin, today: Day) -> Advice {
         water_l: water_for(&o, ration_kg),
         hold_days,
         gas_minutes: gas_minutes(&o),
-        risk: risk(&o),
+        risk: believed.map_or_else(|| risk(&o), |believed| thousandths(believed.risk)),
         reasons,
     }
 }
@@ -123,11 +127,16 @@ pub fn water_for(o: &Outlook, ration_kg: f64) -> f64 {
     tenths(thin_enough.max(least).min(most))
 }
 
-/// Burner minutes in what today's digestion gives, less what was burned today.
+/// Burner minutes in store and coming today, less what was burned today: as the ensemble has it, and before there is
+/// one, what today's digestion gives.
 ///
 /// First-order digestion of each portion of the last month, slowed by cold. Methane 0.35 m3 (0 °C) per kg COD; biogas
 /// of 58 % methane; a burner of 0.3 m3/h. Source: stoichiometry; burner within the 0.2-0.45 m3/h of the handbooks.
 fn gas_minutes(o: &Outlook) -> f64 {
+    if let Some(ensemble) = &o.twin.ensemble {
+        let burned = o.twin.ledger.on(o.today).and_then(|day| day.burned).map_or(0.0, |minutes| minutes.get());
+        return (ensemble.gas_minutes() - burned).max(0.0).round();
+    }
     let warmth = o.warmth_share();
     let methane: f64 = o
         .twin
@@ -153,7 +162,11 @@ fn risk(o: &Outlook) -> f64 {
     let most = o.limits.olr_unstirred_kg_vs_per_m3_d * o.warmth_share();
     let over = o.week.olr / most - 2.0;
     let risk = 1.0 / (1.0 + libm::exp(-4.0 * over));
-    (risk * 1000.0).round() / 1000.0
+    thousandths(risk)
+}
+
+fn thousandths(value: f64) -> f64 {
+    (value * 1000.0).round() / 1000.0
 }
 
 /// The heavier verdict is the one said.

@@ -29,8 +29,13 @@ impl Finding {
     }
 }
 
-/// Every rule, weightiest first.
-pub const RULES: [fn(&Outlook) -> Option<Finding>; 13] = [
+pub type Rule = fn(&Outlook) -> Option<Finding>;
+
+/// What the model does not see, beside the ration that belief gives.
+pub const BESIDE_BELIEF: [Rule; 9] = [inhibitor, souring, part, no_seed, cold, too_hot, after_gap, grease, needs_dung];
+
+/// Every rule, weightiest first: while there is no belief yet.
+pub const RULES: [Rule; 13] = [
     inhibitor,
     souring,
     part,
@@ -53,14 +58,17 @@ fn inhibitor(o: &Outlook) -> Option<Finding> {
     Some(Finding::new(Reason::Inhibitor, Verdict::Hold).for_days(f64::from(days - ago)))
 }
 
-/// Sour smell, or pH that low with it: rest heals; the lower the pH the longer.
+/// Sour smell, or pH that low with it: rest heals; the lower the pH, or the more often it smells, the longer.
 fn souring(o: &Outlook) -> Option<Finding> {
     let smelt = o.told_sign(Sign::SourSmell, 3);
     let ph = o.told_ph(3);
     let acid = ph.is_some_and(|ph| ph < o.limits.ph_watch);
     let foam = o.told_sign(Sign::Foam, 2).map(|ago| o.limits.hold_foam_d - f64::from(ago));
+    let days_smelt = o.twin.ledger.window(o.today, 10).filter(|day| day.signs.contains(&Sign::SourSmell)).count();
+    let since = o.told_sign(Sign::SourSmell, 10).map_or(0.0, f64::from);
     let hold = match (smelt, ph) {
         (_, Some(ph)) if ph < o.limits.ph_restart => o.limits.hold_sour_most_d,
+        _ if days_smelt >= 3 => o.limits.hold_sour_most_d - since,
         (Some(ago), _) => o.limits.hold_sour_least_d - f64::from(ago),
         (None, Some(_)) if acid => o.limits.hold_sour_least_d,
         _ => foam.filter(|days| *days > 0.0)?,
