@@ -32,7 +32,8 @@ impl Finding {
 pub type Rule = fn(&Outlook) -> Option<Finding>;
 
 /// What the model does not see, beside the ration that belief gives.
-pub const BESIDE_BELIEF: [Rule; 9] = [inhibitor, souring, part, no_seed, cold, too_hot, after_gap, grease, needs_dung];
+pub const BESIDE_BELIEF: [Rule; 10] =
+    [inhibitor, souring, part, no_seed, cold, too_hot, recovering, after_gap, grease, needs_dung];
 
 /// Every rule, weightiest first: while there is no belief yet.
 pub const RULES: [Rule; 13] = [
@@ -142,6 +143,9 @@ fn too_hot(o: &Outlook) -> Option<Finding> {
 
 /// Sour within the last two weeks and no longer: half a ration until the flame is strong.
 fn recovering(o: &Outlook) -> Option<Finding> {
+    if souring(o).is_some() {
+        return None;
+    }
     let ago =
         o.last(14, |day| day.signs.contains(&Sign::SourSmell) || day.ph.is_some_and(|ph| ph < o.limits.ph_watch))?;
     let strong = o.told_flame(FlameLook::Blue, ago).is_some();
