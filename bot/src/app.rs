@@ -1,6 +1,7 @@
 //! The one place where parts are built and joined into a running node.
 
-use crate::config::{Config, PREFIX};
+use crate::command::{configured, opened};
+use crate::config::Config;
 use crate::door::Door;
 use crate::gateway::Gateway;
 use crate::jobs::guard::Limits;
@@ -255,13 +256,11 @@ pub fn serve(args: &ServeArgs) -> anyhow::Result<()> {
         .into_iter()
         .fold(filter, |filter, quiet| filter.add_directive(quiet.parse().expect("a directive that is written here")));
     let _ = tracing_subscriber::fmt().with_env_filter(filter).with_writer(std::io::stderr).try_init();
-    let config = Config::read(args.config.as_deref(), std::env::vars().filter(|(name, _)| name.starts_with(PREFIX)))?;
+    let config = configured(args.config.as_deref())?;
     let mind = Mind::new(config.lang_dir.as_deref(), rand::random())?;
     let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build()?;
     runtime.block_on(async {
-        let store = Store::open(config.database.reveal())
-            .await
-            .context("The database cannot be opened; check the key `database`")?;
+        let store = opened(&config).await?;
         let mind = Arc::new(mind);
         let secure = config.public_url.as_ref().is_some_and(|url| url.starts_with("https://"));
         let pages = Pages::new(store.clone(), mind.clone(), machine_clock(), secure)

@@ -3,6 +3,7 @@
 pub mod api;
 pub mod app;
 pub mod clock;
+mod command;
 pub mod config;
 pub mod converse;
 pub mod demo;

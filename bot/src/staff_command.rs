@@ -3,10 +3,11 @@
 //! Takes the same configuration as `serve`; changes the store and says what it did. A password is made, printed once,
 //! and kept as a hash only.
 
-use crate::config::{Config, PREFIX};
+use crate::command::with_store;
+use crate::config::Config;
 use crate::pages::hash;
 use crate::store::{NewStaff, Store};
-use anyhow::{Context, bail};
+use anyhow::bail;
 use clap::{Args, Subcommand, ValueEnum};
 use std::path::PathBuf;
 
@@ -54,15 +55,10 @@ enum RoleName {
 
 /// Errors: one sentence each.
 pub fn run(args: &StaffArgs) -> anyhow::Result<()> {
-    let config = Config::read(args.config.as_deref(), std::env::vars().filter(|(name, _)| name.starts_with(PREFIX)))?;
-    let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build()?;
-    runtime.block_on(act(&config, &args.act))
+    with_store(args.config.as_deref(), |config, store| act(config, store, &args.act))
 }
 
-async fn act(config: &Config, act: &Act) -> anyhow::Result<()> {
-    let store = Store::open(config.database.reveal())
-        .await
-        .context("The database cannot be opened; check the key `database`")?;
+async fn act(config: Config, store: Store, act: &Act) -> anyhow::Result<()> {
     match act {
         Act::Add { name, phone, gateway, lang, role } => {
             let gateway = match (phone, gateway) {
@@ -96,6 +92,5 @@ async fn act(config: &Config, act: &Act) -> anyhow::Result<()> {
             println!("{name} is removed.");
         }
     }
-    store.close().await;
     Ok(())
 }

@@ -3,9 +3,9 @@
 //! Takes the same configuration as `serve`. A token is made, printed once, and kept as a hash only.
 
 use crate::api::Scope;
-use crate::config::{Config, PREFIX};
+use crate::command::with_store;
 use crate::store::Store;
-use anyhow::{Context, bail};
+use anyhow::bail;
 use chrono::Utc;
 use clap::{Args, Subcommand};
 use std::path::PathBuf;
@@ -40,15 +40,10 @@ fn scope(said: &str) -> Result<Scope, String> {
 
 /// Errors: one sentence each.
 pub fn run(args: &TokenArgs) -> anyhow::Result<()> {
-    let config = Config::read(args.config.as_deref(), std::env::vars().filter(|(name, _)| name.starts_with(PREFIX)))?;
-    let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build()?;
-    runtime.block_on(act(&config, &args.act))
+    with_store(args.config.as_deref(), |_, store| act(store, &args.act))
 }
 
-async fn act(config: &Config, act: &Act) -> anyhow::Result<()> {
-    let store = Store::open(config.database.reveal())
-        .await
-        .context("The database cannot be opened; check the key `database`")?;
+async fn act(store: Store, act: &Act) -> anyhow::Result<()> {
     match act {
         Act::Add { name, scope } => {
             let token = hex::encode(rand::random::<[u8; 24]>());
@@ -63,6 +58,5 @@ async fn act(config: &Config, act: &Act) -> anyhow::Result<()> {
             println!("{name} is removed.");
         }
     }
-    store.close().await;
     Ok(())
 }

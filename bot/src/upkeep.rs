@@ -2,7 +2,7 @@
 //!
 //! Takes the same configuration as `serve`; each may run while the bot serves, but for `restore`. Errors: one sentence.
 
-use crate::config::{Config, PREFIX};
+use crate::command::with_store;
 use crate::household::{Decision, Sender, Situation};
 use crate::record::local_day;
 use crate::store::{Cause, Store, StoreError, Wanted};
@@ -56,25 +56,9 @@ pub struct ExportArgs {
     upkeep: UpkeepArgs,
 }
 
-fn with_store<F: Future<Output = anyhow::Result<()>>>(
-    config: Option<&std::path::Path>,
-    act: impl FnOnce(Store) -> F,
-) -> anyhow::Result<()> {
-    let config = Config::read(config, std::env::vars().filter(|(name, _)| name.starts_with(PREFIX)))?;
-    let runtime = tokio::runtime::Builder::new_multi_thread().enable_all().build()?;
-    runtime.block_on(async {
-        let store = Store::open(config.database.reveal())
-            .await
-            .context("The database cannot be opened; check the key `database`")?;
-        let done = act(store.clone()).await;
-        store.close().await;
-        done
-    })
-}
-
 /// Copies everything to a file, while the bot goes on. The file is whole or not there.
 pub fn backup(args: &CopyArgs) -> anyhow::Result<()> {
-    with_store(args.config.as_deref(), |store| async move {
+    with_store(args.config.as_deref(), |_, store| async move {
         let beside = args.file.with_extension("part");
         let file = File::create(&beside)
             .with_context(|| format!("{} cannot be written; give another place for the copy", beside.display()))?;
@@ -89,7 +73,7 @@ pub fn backup(args: &CopyArgs) -> anyhow::Result<()> {
 
 /// Takes a copy into an empty database of either kind.
 pub fn restore(args: &CopyArgs) -> anyhow::Result<()> {
-    with_store(args.config.as_deref(), |store| async move {
+    with_store(args.config.as_deref(), |_, store| async move {
         let file = File::open(&args.file)
             .with_context(|| format!("{} cannot be read; give the file that backup wrote", args.file.display()))?;
         let rows = store.take_in(BufReader::new(GzDecoder::new(BufReader::new(file)))).await?;
@@ -100,7 +84,7 @@ pub fn restore(args: &CopyArgs) -> anyhow::Result<()> {
 
 /// Works every twin out anew from the facts, and says how many differ from what was kept.
 pub fn rebuild(args: &RebuildArgs) -> anyhow::Result<()> {
-    with_store(args.upkeep.config.as_deref(), |store| async move {
+    with_store(args.upkeep.config.as_deref(), |_, store| async move {
         let different = Arc::new(AtomicU64::new(0));
         let (counted, check) = (different.clone(), args.check);
         let all = for_each(&store, move |store, situation| {
@@ -132,7 +116,7 @@ pub fn rebuild(args: &RebuildArgs) -> anyhow::Result<()> {
 
 /// Moves every twin to its household's today, so that the morning's texts find it there.
 pub fn nightly(args: &UpkeepArgs) -> anyhow::Result<()> {
-    with_store(args.config.as_deref(), |store| async move {
+    with_store(args.config.as_deref(), |_, store| async move {
         let start = std::time::Instant::now();
         let all = for_each(&store, |store, situation| async move {
             let (Some(household), Some(kept)) = (&situation.household, &situation.twin) else { return Ok(()) };
@@ -196,7 +180,7 @@ where
 
 /// All that is known of one household, as lines of JSON: what they are, told, and were told.
 pub fn export(args: &ExportArgs) -> anyhow::Result<()> {
-    with_store(args.upkeep.config.as_deref(), |store| async move {
+    with_store(args.upkeep.config.as_deref(), |_, store| async move {
         let sender = Sender::Stranger { stopped: false };
         let wanted = Wanted { household: Some(args.household.clone()), since: Some(Day(i32::MIN)) };
         let situation = store.situation(&sender, wanted).await?;

@@ -8,6 +8,7 @@ mod chance;
 mod ensemble;
 mod forecast;
 mod guess;
+mod meal;
 mod notice;
 
 pub use ensemble::Ensemble;
@@ -15,7 +16,7 @@ pub use forecast::{AHEAD_D, Forecast};
 
 use crate::adm1::Room;
 use crate::fact::{Fact, Walls, standing};
-use crate::feeds::{Feed, influent};
+use crate::feeds::Feed;
 use crate::ledger::{DayAccount, Ledger};
 use crate::site::Site;
 use crate::units::{Day, Litres, WetKg};
@@ -168,8 +169,8 @@ impl Ration {
         Ration { feeds: [&self.feeds[..], &more.feeds[..]].concat(), water: self.water + more.water }
     }
 
-    fn meal(&self) -> ensemble::Meal {
-        ensemble::Meal { food: self.feeds.iter().map(|(feed, wet)| influent::of(*feed, *wet)).sum(), water: self.water }
+    fn meal(&self) -> meal::Meal {
+        meal::Meal::new(self.feeds.iter().copied(), self.water)
     }
 }
 

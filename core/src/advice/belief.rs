@@ -5,7 +5,6 @@
 use super::outlook::Outlook;
 use super::rules::Finding;
 use super::{Reason, Verdict, water_for};
-use crate::fact::Sign;
 use crate::ledger::DayAccount;
 use crate::twin::Ration;
 use crate::units::{Litres, WetKg};
@@ -106,8 +105,8 @@ fn largest(tried: impl Fn(f64) -> (f64, f64), most: f64) -> Option<(f64, f64)> {
     found
 }
 
-/// A step above the heaviest days of the last two weeks. One heavy day alone moves it a third of the way. Units: kg VS/m3/d. Source: our choice, set by the households of
-/// tests/households; the risk does the rest.
+/// A step above the heaviest days of the last two weeks. One heavy day alone moves it a third of the way.
+/// Units: kg VS/m3/d. Source: our choice, set by the households of tests/households; the risk does the rest.
 fn next_step(o: &Outlook) -> f64 {
     let mut told: Vec<f64> =
         o.twin.ledger.window(o.today, 14).filter(|day| day.is_told()).map(|day| day.vs().get()).collect();
@@ -128,11 +127,8 @@ fn of_mix(o: &Outlook, vs: f64) -> Ration {
 
 /// Why it gets less than the cap.
 fn why_less(o: &Outlook) -> Reason {
-    let sour = |account: &DayAccount| {
-        account.signs.contains(&Sign::SourSmell) || account.ph.is_some_and(|ph| ph < o.limits.ph_watch)
-    };
     match () {
-        () if o.last(14, sour).is_some() => Reason::Recovering,
+        () if o.told_sour(14).is_some() => Reason::Recovering,
         () if o.age_d.is_some_and(|age| age < 60) => Reason::StartUp,
         () if o.slurry_c < o.limits.temperature_fair_c => Reason::Cold,
         () if o.week.olr > 1.5 * o.month.olr && o.month.told_days > 14 => Reason::LoadRising,

@@ -70,6 +70,13 @@ impl<'a> Outlook<'a> {
         self.last(days, |day| day.signs.contains(&sign))
     }
 
+    /// How many days ago a sour smell, or a pH to watch, was last told, within `days`.
+    pub fn told_sour(&self, days: i32) -> Option<i32> {
+        self.last(days, |day| {
+            day.signs.contains(&Sign::SourSmell) || day.ph.is_some_and(|ph| ph < self.limits.ph_watch)
+        })
+    }
+
     pub fn told_flame(&self, look: FlameLook, days: i32) -> Option<i32> {
         self.last(days, |day| day.flame == Some(look))
     }

@@ -146,8 +146,7 @@ fn recovering(o: &Outlook) -> Option<Finding> {
     if souring(o).is_some() {
         return None;
     }
-    let ago =
-        o.last(14, |day| day.signs.contains(&Sign::SourSmell) || day.ph.is_some_and(|ph| ph < o.limits.ph_watch))?;
+    let ago = o.told_sour(14)?;
     let strong = o.told_flame(FlameLook::Blue, ago).is_some();
     let share = if strong { 0.75 } else { o.limits.restart_share };
     let vs = o.vs_at(o.limits.olr_unstirred_kg_vs_per_m3_d * o.warmth_share()) * share;

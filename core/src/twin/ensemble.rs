@@ -5,14 +5,15 @@
 
 use super::chance::Chance;
 use super::guess::{Guess, MEMBERS};
+use super::meal::{Meal, borne, usual_meal, water_of};
 use super::notice;
 use crate::adm1::component::LIQUIDS;
 use crate::adm1::{Composition, GasOut, Member, Room, TANK_BYTES, Tank, advance, advance_one};
 use crate::climate::{self, Weather};
+use crate::feeds::Feed;
 use crate::feeds::influent::{self, Influent};
-use crate::feeds::{Feed, make_up};
 use crate::gas::{self, Store};
-use crate::ledger::{DayAccount, Ledger, Portion};
+use crate::ledger::{DayAccount, Ledger};
 use crate::site::Site;
 use crate::units::{Day, GasLitres, Litres, WetKg};
 use crate::warmth::{self, Fed, Shell};
@@ -38,12 +39,8 @@ const UNTOLD_MOST_D: i32 = 120;
 const UNTOLD_STEP_D: i32 = 2;
 /// Days that a new tank is left alone unless feeding is told. Source: common practice, no source.
 const REST_D: i32 = 20;
-/// pH below which an untold meal is left out. Source: our choice.
-const BORNE_PH: f64 = 6.7;
 /// Logarithm of the chance that a tank soured in silence, against one that works. Source: our choice.
 const SILENT_AND_SOUR: f64 = -4.0;
-/// Doubt in an amount that was told. Source: our choice, as [`crate::feeds::weigh`].
-const AMOUNT_SPREAD: f64 = 0.12;
 /// Burned in a day where nothing was told of it. Units: min. Source: our choice.
 const UNTOLD_BURNED_MIN: f64 = 60.0;
 /// Doubts beyond this are as good as certain. Units: natural logarithm of likelihood.
@@ -214,7 +211,7 @@ impl Ensemble {
         let account = ledger.on(day);
         let told = account.is_some_and(DayAccount::is_told);
         let meal = match account.filter(|_| told) {
-            Some(account) => Some(meal_of(account)),
+            Some(account) => Some(Meal::of(account)),
             None if day.since(self.since) >= REST_D => usual_meal(ledger, day),
             None => Some(Meal::default()),
         };
@@ -342,75 +339,6 @@ impl Ensemble {
             .collect();
         self.weight = vec![0.0; MEMBERS];
     }
-}
-
-fn water_of(guess: &Guess, litres: Litres) -> Influent {
-    let mut water = influent::of_water(litres);
-    (water.s_ic, water.s_cat) = (water.s_ic * guess.hardness(), water.s_cat * guess.hardness());
-    water
-}
-
-/// Food and water of a day.
-#[derive(Debug, Clone, Copy, Default)]
-pub(super) struct Meal {
-    pub food: Influent,
-    pub water: Litres,
-}
-
-impl Meal {
-    /// As one guess has it: its measures, its food's strength and alkalinity, its water.
-    pub fn for_guess(&self, guess: &Guess) -> Influent {
-        let mut food = self.food.scaled(guess.amount(AMOUNT_SPREAD));
-        let volume = food.volume;
-        food = food.scaled(guess.strength());
-        food.volume = volume;
-        let alkalinity = food.s_ic * (guess.alkalinity() - 1.0);
-        food.s_ic += alkalinity;
-        food.s_cat = (food.s_cat + alkalinity).max(0.0);
-        food += water_of(guess, self.water);
-        food
-    }
-
-    pub fn scaled(&self, by: f64) -> Meal {
-        Meal { food: self.food.scaled(by), water: self.water * by }
-    }
-}
-
-pub(super) fn meal_of(account: &DayAccount) -> Meal {
-    Meal {
-        food: account.portions.iter().map(|portion| influent::of(portion.feed, portion.wet)).sum(),
-        water: account.water,
-    }
-}
-
-/// What they usually give on a day of which nothing was told: the mean of the last two weeks' told days, else what
-/// they say they give. `None` where they never said.
-fn usual_meal(ledger: &Ledger, day: Day) -> Option<Meal> {
-    let told: Vec<&DayAccount> =
-        ledger.window(day, 14).filter(|account| account.is_told() && account.day < day).collect();
-    if !told.is_empty() {
-        let all: Meal = told.iter().map(|account| meal_of(account)).fold(Meal::default(), |sum, meal| Meal {
-            food: [sum.food, meal.food].into_iter().sum(),
-            water: sum.water + meal.water,
-        });
-        return Some(all.scaled(1.0 / told.len() as f64));
-    }
-    let dung = |feed: Feed| make_up(feed).is(crate::feeds::Kind::Dung);
-    let water_l = |portion: &Portion| portion.wet.get() * if dung(portion.feed) { 1.0 } else { 2.0 };
-    (!ledger.usual.is_empty()).then(|| Meal {
-        food: ledger.usual.iter().map(|portion| influent::of(portion.feed, portion.wet)).sum(),
-        water: Litres::of(ledger.usual.iter().map(water_l).sum()),
-    })
-}
-
-/// What goes into a tank of which nothing is told: scraps with their water, as long as it bears them, for nobody asks
-/// about one that soured long ago.
-fn borne(tank: &Tank, guess: &Guess, days: f64, liquid: Litres) -> Influent {
-    if tank.ph() < BORNE_PH {
-        return Influent::default();
-    }
-    let kg = guess.untold_olr() * days * liquid.get() / 1000.0 / make_up(Feed::FoodWaste).vs();
-    Meal { food: influent::of(Feed::FoodWaste, WetKg::of(kg)), water: Litres::of(2.0 * kg) }.for_guess(guess)
 }
 
 fn usual_burned(ledger: &Ledger, day: Day) -> Option<f64> {

@@ -2,7 +2,8 @@
 //!
 //! Takes the ensemble and meals to come; gives the chance of souring, finer than one guess in thirty-two, and the gas.
 
-use super::ensemble::{Ensemble, Meal, Surroundings, move_on, put_in};
+use super::ensemble::{Ensemble, Surroundings, move_on, put_in};
+use super::meal::Meal;
 use crate::adm1::{Accuracy, Member, Room, Tank};
 use crate::site::Site;
 use crate::units::{Day, Litres};

@@ -4,10 +4,13 @@ use super::super::access::Worker;
 use super::super::need::Need;
 use super::super::{Broken, Pages};
 use crate::household::{Decision, Due, Situation};
+use crate::record::Recorded;
 use crate::store::Cause;
+use crate::twins::Believed;
 use axum::Extension;
 use axum::extract::{Form, Path, State};
 use axum::response::Redirect;
+use bellyful_core::units::Day;
 use chrono::{DateTime, Utc};
 use serde::Deserialize;
 use std::sync::Arc;
@@ -18,6 +21,20 @@ const NOTE_MOST: usize = 1000;
 #[derive(Deserialize)]
 pub struct Note {
     note: String,
+}
+
+/// What staff told by hand, with the belief that comes of it.
+pub(super) fn told_by_hand(situation: &Situation, recorded: Recorded, today: Day, audit: String) -> Decision {
+    let (twin, checkpoints, drop_checkpoints_from) = Believed::with(situation, &recorded, today).keep();
+    Decision {
+        household: Some(recorded.household),
+        facts: recorded.facts,
+        twin: Some(twin),
+        checkpoints,
+        drop_checkpoints_from,
+        audit: Some(audit),
+        ..Decision::default()
+    }
 }
 
 /// A note of staff, kept in the household's trail.

@@ -5,11 +5,10 @@
 use super::super::access::{Role, Worker};
 use super::super::setup::{gateway, number};
 use super::super::{Broken, Pages};
-use super::acts::known;
+use super::acts::{known, told_by_hand};
 use crate::household::{CareNow, Decision, Due, Household, Phone, Sender, Talk};
 use crate::record::{Recorded, local_day};
 use crate::store::Cause;
-use crate::twins::Believed;
 use crate::workbench::nobody;
 use axum::Extension;
 use axum::extract::{Form, Path, State};
@@ -114,16 +113,8 @@ pub async fn measure(
     let fact = Fact { id: household.next_fact, day: today, told_at: now.timestamp(), what };
     household.next_fact += 1;
     let recorded = Recorded { household, facts: vec![fact], taken_back: vec![], doubt: None };
-    let (twin, checkpoints, drop_checkpoints_from) = Believed::with(&situation, &recorded, today).keep();
-    let decision = Decision {
-        household: Some(recorded.household),
-        facts: recorded.facts,
-        twin: Some(twin),
-        checkpoints,
-        drop_checkpoints_from,
-        audit: Some(format!("{} told that their {unit} holds {litres} L", worker.name)),
-        ..Decision::default()
-    };
+    let audit = format!("{} told that their {unit} holds {litres} L", worker.name);
+    let decision = told_by_hand(&situation, recorded, today, audit);
     pages.store.keep(Cause::Hand, &situation, decision, now).await?;
     Ok(Redirect::to(&format!("/household/{id}#settings")))
 }

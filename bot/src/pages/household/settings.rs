@@ -4,9 +4,9 @@
 
 use super::super::access::Worker;
 use super::super::{Broken, Pages};
-use super::acts::known;
+use super::acts::{known, told_by_hand};
 use super::date;
-use crate::household::{Decision, Household, Sender, Staff};
+use crate::household::{Household, Sender, Staff};
 use crate::mind::Mind;
 use crate::places;
 use crate::record::{Recorded, local_day};
@@ -152,16 +152,8 @@ pub async fn settle(
     }
     let said: Vec<String> = told(&facts).into_iter().map(|(_, what)| what).collect();
     let recorded = Recorded { household, facts, taken_back: vec![], doubt: None };
-    let (twin, checkpoints, drop_checkpoints_from) = Believed::with(&situation, &recorded, today).keep();
-    let decision = Decision {
-        household: Some(recorded.household),
-        facts: recorded.facts,
-        twin: Some(twin),
-        checkpoints,
-        drop_checkpoints_from,
-        audit: Some(format!("{} changed the settings {}", worker.name, said.join(", ")).trim_end().to_owned()),
-        ..Decision::default()
-    };
+    let audit = format!("{} changed the settings {}", worker.name, said.join(", ")).trim_end().to_owned();
+    let decision = told_by_hand(&situation, recorded, today, audit);
     pages.store.keep(Cause::Hand, &situation, decision, now).await?;
     Ok(Redirect::to(&format!("/household/{id}#settings")))
 }
