@@ -134,7 +134,7 @@ fn all(args: &Args, policy: Policy) -> Outcome {
 }
 
 /// Loads that hindsight chooses among. Units: kg VS/m3/d.
-const LOADS: [f64; LANES] = [2.7, 2.2, 1.8, 1.4, 1.0, 0.7, 0.45, 0.25];
+const LOADS: [f64; LANES] = [2.3, 2.0, 1.7, 1.4, 1.0, 0.7, 0.45, 0.25];
 
 fn year(args: &Args, which: usize, policy: Policy, trace: bool) -> Outcome {
     let mut rng = StdRng::seed_from_u64(args.seed * 1000 + which as u64);

@@ -59,7 +59,7 @@ impl Truth {
             k_hyd_pr: 0.18,
             k_hyd_li: 0.12,
             k_i_fa: Some(parameters::K_I_FA_KG_COD_PER_M3),
-            temperature: KineticsTemperature::Cardinal { adapted_c: rng.random_range(0.0..6.0) },
+            temperature: KineticsTemperature::Cardinal { adapted_c: rng.random_range(2.0..6.0) },
             ..Kinetics::BSM2
         }
         .varied(&Variation {
@@ -70,13 +70,13 @@ impl Truth {
                 c4: rng.random_range(0.6..1.0),
                 ..PerGroup::all(1.0)
             },
-            inhibition_ph: rng.random_range(-0.3..0.1),
+            inhibition_ph: rng.random_range(-0.1..0.1),
             ..Variation::default()
         });
         let vessel = Vessel { solids_leaving: rng.random_range(0.3..0.95), ..Vessel::household(LIQUID_M3, 0.2) };
         let member = Member { kinetics, vessel };
         let (seed_kg, age_d) = (rng.random_range(80.0..240.0), rng.random_range(0..20));
-        let living = rng.random_range(5.0..14.0);
+        let living = rng.random_range(6.0..20.0);
         let mut seed = influent::of(Feed::CattleManure, WetKg::of(seed_kg));
         seed.x_living *= living;
         seed += influent::of_water(bellyful_core::units::Litres::of(800.0 - seed_kg));
@@ -92,10 +92,10 @@ impl Truth {
             seed_kg,
             age_d,
             slurry_c,
-            warmer_k: rng.random_range(-2.0..4.0),
-            strength: rng.random_range(0.7..1.1),
+            warmer_k: rng.random_range(-1.0..5.0),
+            strength: rng.random_range(0.95..1.3),
             mix: foods.into_iter().zip(shares.iter().map(|share| share / all)).collect(),
-            there_is: rng.random_range(2.5..6.0),
+            there_is: rng.random_range(3.5..8.0),
             measure: rng.random_range(0.85..1.2),
             leak: rng.random_range(0.0..0.15),
             held_l: 0.0,
