@@ -134,21 +134,70 @@ mod tests {
         }
     }
 
+    /// The longest that is plausible in each place of a sentence.
+    fn longest() -> Vec<(&'static str, Value)> {
+        let numbers = [
+            ("number", "112"),
+            ("name", "Wanjiku Otieno"),
+            ("worker", "Amina Hassan"),
+            ("amount", "2.5 kg"),
+            ("kg", "12.5"),
+            ("litres", "12.5"),
+            ("water", "12.5"),
+            ("feed", "banana peels"),
+            ("said", "half a gorogoro"),
+            ("what", "banana peels"),
+            ("measure", "gorogoro"),
+            ("item", "banana peels"),
+            ("value", "112"),
+            ("id", "112"),
+            ("celsius", "32"),
+            ("cm", "120"),
+            ("olr", "2.75"),
+            ("risk", "12"),
+            ("left", "12"),
+            ("ration", "2.5"),
+            ("of", "gas"),
+            ("need", "danger"),
+            ("look", "yellow"),
+            ("level", "none"),
+            ("sign", "sour_smell"),
+            ("verdict", "less"),
+            ("signs", "sour_smell"),
+            ("list", "12, 112, 7"),
+            ("languages", "English, Español, Francais, Hindi, Portugues, Kiswahili"),
+            ("reasons", "cold, sour smell"),
+            ("reply", "Feed 2 kg and 4 L water."),
+            ("text", "fed 2 kg peels"),
+        ];
+        let texts = numbers.into_iter().map(|(place, said)| (place, said.into()));
+        texts.chain(["n", "count", "days", "minutes", "ago"].map(|place| (place, 120.0.into()))).collect()
+    }
+
     /// Whatever stands alone in a text fits one segment; the first hello and help have their own room.
     #[test]
     fn every_message_is_texted_in_one_segment_of_the_cheap_alphabet() {
         let folders = folders(None).expect("the built-in languages");
         let catalog = Catalog::new(&folders).expect("sound sentences");
+        let mut wrong = vec![];
         for folder in folders.iter().filter(|folder| !folder.replies.is_empty()) {
             for id in ids(&folder.replies) {
-                let text = catalog.say(&folder.code, id, &[("number", "112".into()), ("minutes", 120.0.into())]);
+                let Some(text) = catalog.try_say(&folder.code, id, &longest()) else {
+                    wrong.push(format!("{} {id}: a place of it has no sample here", folder.code));
+                    continue;
+                };
                 let size = size(&text);
                 let own_letters = !Voice::in_lang(&catalog, &folder.code).latin();
-                assert!(own_letters || size.encoding == Encoding::Gsm7, "{} {id}: {text}", folder.code);
+                if !own_letters && size.encoding != Encoding::Gsm7 {
+                    wrong.push(format!("{} {id}: not the cheap alphabet: {text}", folder.code));
+                }
                 let most = if matches!(id, "hello" | "help" | "staff-history") { 2 } else { 1 };
                 let most = if own_letters { 2 * most } else { most };
-                assert!(size.segments <= most, "{} {id}: {} segments: {text}", folder.code, size.segments);
+                if size.segments > most {
+                    wrong.push(format!("{} {id}: {} segments: {text}", folder.code, size.segments));
+                }
             }
         }
+        assert!(wrong.is_empty(), "{}", wrong.join("\n"));
     }
 }

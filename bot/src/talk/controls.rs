@@ -70,9 +70,10 @@ pub fn obey(
             notice_of(household, "language-is")
         }
         Control::Language(_) => {
-            let names: Vec<String> =
-                mind.catalog.languages().map(|lang| mind.catalog.say(lang, "language-name", &[])).collect();
             let voice = Voice::to(&mind.catalog, &household);
+            let written = |lang| mind.catalog.written(lang, voice.latin());
+            let names: Vec<String> =
+                mind.catalog.languages().map(|lang| mind.catalog.say(written(lang), "language-name", &[])).collect();
             let said = voice.say("language-unknown", &[("languages", names.join(", ").into())]);
             let text = compose(vec![Piece::new(Rank::Must, said)], Room::FIRST, voice.latin());
             Some(notice(situation, household, text, inbound))
