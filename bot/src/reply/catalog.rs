@@ -118,6 +118,7 @@ pub fn ids(replies: &str) -> BTreeSet<&str> {
 mod tests {
     use super::*;
     use crate::lang::folders;
+    use crate::reply::samples::longest;
     use crate::reply::segments::{Encoding, size};
     use crate::reply::word::Voice;
 
@@ -134,55 +135,15 @@ mod tests {
         }
     }
 
-    /// The longest that is plausible in each place of a sentence.
-    fn longest() -> Vec<(&'static str, Value)> {
-        let numbers = [
-            ("number", "112"),
-            ("name", "Wanjiku Otieno"),
-            ("worker", "Amina Hassan"),
-            ("amount", "2.5 kg"),
-            ("kg", "12.5"),
-            ("litres", "12.5"),
-            ("water", "12.5"),
-            ("feed", "banana peels"),
-            ("said", "half a gorogoro"),
-            ("what", "banana peels"),
-            ("measure", "gorogoro"),
-            ("item", "banana peels"),
-            ("value", "112"),
-            ("id", "112"),
-            ("celsius", "32"),
-            ("cm", "120"),
-            ("olr", "2.75"),
-            ("risk", "12"),
-            ("left", "12"),
-            ("ration", "2.5"),
-            ("of", "gas"),
-            ("need", "danger"),
-            ("look", "yellow"),
-            ("level", "none"),
-            ("sign", "sour_smell"),
-            ("verdict", "less"),
-            ("signs", "sour_smell"),
-            ("list", "12, 112, 7"),
-            ("languages", "English, Español, Francais, Hindi, Portugues, Kiswahili"),
-            ("reasons", "cold, sour smell"),
-            ("reply", "Feed 2 kg and 4 L water."),
-            ("text", "fed 2 kg peels"),
-        ];
-        let texts = numbers.into_iter().map(|(place, said)| (place, said.into()));
-        texts.chain(["n", "count", "days", "minutes", "ago"].map(|place| (place, 120.0.into()))).collect()
-    }
-
     /// Whatever stands alone in a text fits one segment; the first hello and help have their own room.
     #[test]
     fn every_message_is_texted_in_one_segment_of_the_cheap_alphabet() {
         let folders = folders(None).expect("the built-in languages");
         let catalog = Catalog::new(&folders).expect("sound sentences");
-        let mut wrong = vec![];
+        let (values, mut wrong) = (longest(), vec![]);
         for folder in folders.iter().filter(|folder| !folder.replies.is_empty()) {
             for id in ids(&folder.replies) {
-                let Some(text) = catalog.try_say(&folder.code, id, &longest()) else {
+                let Some(text) = catalog.try_say(&folder.code, id, &values) else {
                     wrong.push(format!("{} {id}: a place of it has no sample here", folder.code));
                     continue;
                 };

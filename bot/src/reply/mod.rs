@@ -4,6 +4,7 @@ pub mod amounts;
 pub mod answer;
 pub mod catalog;
 pub mod compose;
+pub mod samples;
 pub mod segments;
 pub mod word;
 

@@ -1,12 +1,13 @@
 //! What the bot says, message by message, in one language, with the segments each takes.
 //!
-//! Takes a language; gives a page. Places in a sentence are filled with plausible values, so that the length is true.
+//! Takes a language; gives a page. Places in a sentence are filled with the longest plausible values, so that the length is true.
 
 use super::super::access::{Bar, Worker};
 use super::super::{Broken, Pages, page};
 use super::Choice;
 use crate::lang::folders;
-use crate::reply::catalog::{FALLBACK, Value, ids};
+use crate::reply::catalog::{FALLBACK, ids};
+use crate::reply::samples::longest;
 use crate::reply::segments::{plain, size};
 use crate::reply::word::Voice;
 use askama::Template;
@@ -53,7 +54,7 @@ pub async fn wording(
     let english = english.into_iter().find(|folder| folder.code == FALLBACK).map(|folder| folder.replies);
     let english = english.unwrap_or_default();
     let latin = Voice::in_lang(catalog, &lang).latin();
-    let values = samples();
+    let values = longest();
     let rows: Vec<Row> = ids(&english)
         .into_iter()
         .map(|id| {
@@ -78,49 +79,4 @@ pub async fn wording(
         long: rows.iter().filter(|row| row.segments > 1).count(),
         rows,
     })
-}
-
-/// What stands in the places of the sentences, invented.
-fn samples() -> Vec<(&'static str, Value)> {
-    let text = |name, value: &str| (name, Value::Text(value.to_owned()));
-    let number = |name, value| (name, Value::Number(value));
-    vec![
-        text("amount", "3 kg"),
-        text("water", "6 L"),
-        text("what", "3 kg, 6 L"),
-        text("feed", "..."),
-        text("measure", "..."),
-        text("name", "Otelo"),
-        text("worker", "Asha"),
-        text("text", "..."),
-        text("said", "..."),
-        text("list", "12 Otelo, 15 Lumo"),
-        text("number", "112"),
-        text("signs", "..."),
-        text("id", "12"),
-        text("kg", "21"),
-        text("verdict", "feed"),
-        text("ration", "3"),
-        text("olr", "0.8"),
-        text("risk", "2"),
-        text("ago", "1"),
-        text("need", "danger"),
-        text("reply", "..."),
-        text("item", "3 kg"),
-        text("litres", "1000"),
-        text("celsius", "27"),
-        text("value", "7"),
-        text("cm", "10"),
-        text("level", "good"),
-        text("look", "blue"),
-        text("of", "tank"),
-        text("sign", "foam"),
-        number("minutes", 45.0),
-        number("days", 2.0),
-        number("count", 4.0),
-        number("left", 3.0),
-        number("n", 3.0),
-        text("reasons", "..."),
-        text("languages", "English, Kiswahili"),
-    ]
 }
