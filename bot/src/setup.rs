@@ -35,6 +35,9 @@ pub struct Seeded {
     pub days_ago: u32,
 }
 
+/// Largest vessel that is set up. Units: l. Source: our choice.
+pub const VESSEL_MOST: f64 = 1e6;
+
 #[derive(Debug, thiserror::Error)]
 pub enum SetupError {
     #[error("{what} cannot be {value}: give a number above 0 and at most {most}")]
@@ -48,9 +51,9 @@ impl Setup {
             Some(value) if !(value > 0.0 && value <= most) => Err(SetupError::Number { what, value, most }),
             _ => Ok(()),
         };
-        within("tank_l", self.tank_l, 1e6)?;
-        within("liquid_l", self.liquid_l, 1e6)?;
-        within("gas_store_l", self.gas_store_l, 1e6)?;
+        within("tank_l", self.tank_l, VESSEL_MOST)?;
+        within("liquid_l", self.liquid_l, VESSEL_MOST)?;
+        within("gas_store_l", self.gas_store_l, VESSEL_MOST)?;
         within("seeded.kg", self.seeded.as_ref().map(|seeded| seeded.kg), 1e5)?;
         within("seeded.days_ago", self.seeded.as_ref().map(|s| f64::from(s.days_ago) + 1.0), 10_000.0)
     }

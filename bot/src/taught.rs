@@ -89,21 +89,28 @@ fn reads_as(mind: &Mind, word: &str, lang: &str) -> Option<Feed> {
     })
 }
 
+/// What a word means already.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Meaning {
+    Danger,
+    Feed(Feed),
+    Else,
+}
+
 /// Why a word cannot be taught: it means something already, and no teaching may hide that.
-pub fn already_means(mind: &Mind, word: &str) -> Option<String> {
+pub fn already_means(mind: &Mind, word: &str) -> Option<Meaning> {
     let alone = |lang: &str| -> Reading { crate::text::read(&mind.lexicons, word, Some(lang), NaiveDate::default()) };
     mind.catalog.languages().find_map(|lang| {
         let reading = alone(lang);
         if reading.danger() {
-            return Some("The bot takes this word for a danger; it cannot mean a feed.".to_owned());
+            return Some(Meaning::Danger);
         }
         if reading.control.is_some() || !reading.asks.is_empty() || reading.facts.iter().any(|told| !fed(&told.what)) {
-            return Some("The bot takes this word for something else already; choose another way to write it.".into());
+            return Some(Meaning::Else);
         }
         // What cannot be placed and has an amount is taken for waste of food: that is no knowing.
         let strange = reading.unsure.iter().any(|unsure| unsure.about == About::Word);
-        let feed = reads_as(mind, word, lang).filter(|feed| !(strange && *feed == Feed::FoodWaste))?;
-        Some(format!("The bot knows this word already, as {}.", feed.id().replace('_', " ")))
+        reads_as(mind, word, lang).filter(|feed| !(strange && *feed == Feed::FoodWaste)).map(Meaning::Feed)
     })
 }
 

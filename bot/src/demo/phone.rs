@@ -7,15 +7,17 @@ use super::families::{DAYS, FAMILIES};
 use super::history::{Progress, text_in};
 use crate::household::Sender;
 use crate::mind::Mind;
-use crate::pages::{Broken, guarded, page};
+use crate::pages::{Broken, Tongue, guarded, page, spoken};
 use crate::reply::segments::{Encoding, size};
 use crate::store::{Said, Store};
 use crate::workbench::{work_all, work_lane};
 use askama::Template;
-use axum::Router;
-use axum::extract::{Form, Query, State};
+use axum::extract::{Form, Query, Request, State};
+use axum::http::header;
+use axum::middleware::Next;
 use axum::response::{Redirect, Response};
 use axum::routing::{get, post};
+use axum::{Extension, Router};
 use chrono::{DateTime, Duration, Utc};
 use serde::Deserialize;
 use std::sync::Arc;
@@ -49,8 +51,17 @@ pub fn routes(phone: Arc<Phone>) -> Router {
         .route("/try/text", post(text))
         .route("/try/new", post(newcomer))
         .route("/try/day", post(day))
+        .route_layer(axum::middleware::from_fn_with_state(phone.clone(), speak))
         .with_state(phone);
     guarded(routes)
+}
+
+/// The phone's page speaks the browser's language.
+async fn speak(State(phone): State<Arc<Phone>>, mut request: Request, next: Next) -> Response {
+    let accepted = request.headers().get(header::ACCEPT_LANGUAGE).and_then(|value| value.to_str().ok());
+    let tongue = Tongue::asked_for(&phone.mind, accepted.unwrap_or_default());
+    request.extensions_mut().insert(tongue.clone());
+    spoken(tongue, next.run(request).await)
 }
 
 #[derive(Debug, Deserialize)]
@@ -86,6 +97,7 @@ struct Bubble {
 #[derive(Template)]
 #[template(path = "try.html")]
 struct Screen {
+    tongue: Tongue,
     today: String,
     entries: Vec<Entry>,
     days: i32,
@@ -97,7 +109,11 @@ struct Screen {
     text_most: usize,
 }
 
-async fn show(State(phone): State<Arc<Phone>>, Query(which): Query<Which>) -> Result<Response, Broken> {
+async fn show(
+    State(phone): State<Arc<Phone>>,
+    Extension(tongue): Extension<Tongue>,
+    Query(which): Query<Which>,
+) -> Result<Response, Broken> {
     let chosen = FAMILIES.iter().position(|family| family.number == which.phone);
     let bubbles = match which.phone.is_empty() {
         true => vec![],
@@ -119,6 +135,7 @@ async fn show(State(phone): State<Arc<Phone>>, Query(which): Query<Which>) -> Re
     });
     let filling = !phone.progress.all_whole();
     let screen = Screen {
+        tongue,
         today: phone.clock.now().format("%A %-d %B %Y, %H:%M").to_string(),
         entries: entries.collect(),
         days: DAYS,

@@ -1,11 +1,12 @@
 //! Who may see what: one table, checked in one place, before any page or answer is made.
 
-use super::Pages;
+use super::{Broken, Pages, Tongue, spoken};
 use crate::api::{Refused, Scope};
 use axum::extract::{MatchedPath, Request, State};
-use axum::http::{HeaderValue, Method, StatusCode, header};
+use axum::http::request::Parts;
+use axum::http::{HeaderValue, Method, header};
 use axum::middleware::Next;
-use axum::response::{Html, IntoResponse, Redirect, Response};
+use axum::response::{IntoResponse, Redirect, Response};
 use serde::{Deserialize, Serialize};
 use std::fmt;
 use std::sync::Arc;
@@ -133,42 +134,59 @@ pub const TABLE: [(&str, Method, Gate); 37] = [
 /// Key of the worker in a session.
 pub const WORKER: &str = "worker";
 
-/// Lets a call through to its page, or sends it to the log-in, or refuses it.
-pub async fn check(
-    State(pages): State<Arc<Pages>>,
-    session: Session,
-    mut request: Request,
-    next: Next,
-) -> Result<Response, Response> {
-    let path = request.extensions().get::<MatchedPath>().map(|path| path.as_str().to_owned()).unwrap_or_default();
-    let method = if request.method() == Method::HEAD { Method::GET } else { request.method().clone() };
+/// Lets a call through to its page, or sends it to the log-in, or refuses it; says what did not work in the language of
+/// who called.
+pub async fn check(State(pages): State<Arc<Pages>>, session: Session, request: Request, next: Next) -> Response {
+    let (mut call, body) = request.into_parts();
+    let accepted = call.headers.get(header::ACCEPT_LANGUAGE).and_then(|value| value.to_str().ok());
+    let tongue = Tongue::asked_for(&pages.mind, accepted.unwrap_or_default());
+    call.extensions.insert(tongue.clone());
+    match gate(&pages, &session, &call).await {
+        Err(refused) => spoken(tongue, refused),
+        Ok(pass) => {
+            let tongue = match &pass {
+                Pass::Worker(worker) => pages.tongue(worker),
+                Pass::Token(_) | Pass::Anybody => tongue,
+            };
+            match pass {
+                Pass::Worker(worker) => drop(call.extensions.insert(worker)),
+                Pass::Token(scope) => drop(call.extensions.insert(scope)),
+                Pass::Anybody => {}
+            }
+            spoken(tongue, next.run(Request::from_parts(call, body)).await)
+        }
+    }
+}
+
+/// As whom a call is let through.
+enum Pass {
+    Anybody,
+    Worker(Worker),
+    Token(Scope),
+}
+
+async fn gate(pages: &Pages, session: &Session, call: &Parts) -> Result<Pass, Response> {
+    let path = call.extensions.get::<MatchedPath>().map(|path| path.as_str().to_owned()).unwrap_or_default();
+    let method = if call.method == Method::HEAD { Method::GET } else { call.method.clone() };
     let row = TABLE.iter().find(|(at, by, _)| *at == path && *by == method);
+    let broken = |broken: Broken| broken.into_response();
     match row.map(|(_, _, gate)| *gate) {
-        None => return Err((StatusCode::NOT_FOUND, Html("There is no such page.")).into_response()),
-        Some(Open) => {}
+        None => Err(broken(Broken::NoPage)),
+        Some(Open) => Ok(Pass::Anybody),
         Some(Staff(least)) => {
             let kept: Option<Worker> = session.get(WORKER).await.ok().flatten();
             let worker = kept.ok_or_else(|| Redirect::to("/login").into_response())?;
-            let role =
-                pages.store.role_of(worker.id).await.map_err(|error| super::Broken::from(error).into_response())?;
+            let role = pages.store.role_of(worker.id).await.map_err(|error| broken(error.into()))?;
             // Who was taken off the staff, or given another role, is so from the next click on.
             let role = role.ok_or_else(|| Redirect::to("/login").into_response())?;
-            if role < least {
-                let sentence = "Your role does not allow this; ask a lead.";
-                return Err((StatusCode::FORBIDDEN, Html(sentence)).into_response());
-            }
-            request.extensions_mut().insert(Worker { role, ..worker });
+            if role < least { Err(broken(Broken::Role)) } else { Ok(Pass::Worker(Worker { role, ..worker })) }
         }
         Some(Token(least)) => {
-            let given = request.headers().get(header::AUTHORIZATION).cloned();
-            let scope = scope(&pages, given).await.map_err(IntoResponse::into_response)?;
-            if scope < least {
-                return Err(Refused::Scope.into_response());
-            }
-            request.extensions_mut().insert(scope);
+            let given = call.headers.get(header::AUTHORIZATION).cloned();
+            let scope = scope(pages, given).await.map_err(IntoResponse::into_response)?;
+            if scope < least { Err(Refused::Scope.into_response()) } else { Ok(Pass::Token(scope)) }
         }
     }
-    Ok(next.run(request).await)
 }
 
 /// The scope of the token that a call carries.

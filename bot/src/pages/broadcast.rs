@@ -4,7 +4,8 @@
 
 use super::access::{Bar, Worker};
 use super::need::{CARE_HOURS, Need};
-use super::{Broken, Pages, page};
+use super::tongue::counted;
+use super::{Broken, Pages, Tongue, page};
 use crate::clock::out_of_quiet;
 use crate::household::{HouseholdId, Phone};
 use crate::message::{Kind, Outbound, answer_id};
@@ -63,6 +64,7 @@ struct Preview {
 #[derive(Template)]
 #[template(path = "broadcast.html")]
 struct BroadcastPage {
+    tongue: Tongue,
     worker: Bar,
     key: String,
     text: String,
@@ -91,6 +93,7 @@ struct Row {
 #[derive(Template)]
 #[template(path = "broadcast_one.html")]
 struct One {
+    tongue: Tongue,
     worker: Bar,
     row: Row,
 }
@@ -108,7 +111,7 @@ pub async fn send(
     let now = (pages.clock)();
     let said = asked.text.trim();
     if said.is_empty() || said.chars().count() > TEXT_MOST {
-        return Err(Broken::Form(format!("Write a text of 1 to {TEXT_MOST} letters.")));
+        return Err(Broken::form("form-letters", [("most", counted(TEXT_MOST))]));
     }
     let key = if asked.key.is_empty() { hex::encode(rand::random::<[u8; 8]>()) } else { asked.key.clone() };
     let (meant, without) = meant(&pages, &asked, now).await?;
@@ -118,7 +121,7 @@ pub async fn send(
         return form(&pages, &worker, Asked { key, ..asked }, Some(preview)).await;
     }
     if texts.is_empty() {
-        return Err(Broken::Form("Nobody fits; nothing was sent.".into()));
+        return Err(Broken::Form("form-nobody-fits".into()));
     }
     let audience = audience(&asked);
     let new = NewBroadcast { key: &key, staff: &worker.name, text: said, audience: &audience, texts: &texts };
@@ -133,7 +136,7 @@ pub async fn follow(
     Path(id): Path<i64>,
 ) -> Result<Response, Broken> {
     let broadcast = pages.store.broadcast(id).await?.ok_or(Broken::NoBroadcast(id))?;
-    page(&One { worker: worker.bar(), row: row(broadcast) })
+    page(&One { tongue: pages.tongue(&worker), worker: worker.bar(), row: row(broadcast) })
 }
 
 /// Takes back what has not gone yet.
@@ -155,12 +158,13 @@ async fn form(pages: &Pages, worker: &Worker, asked: Asked, preview: Option<Prev
         let choice = |(id, name): (String, String)| Choice { chosen: !id.is_empty() && id == chosen, id, name };
         std::iter::once(first).chain(rest.into_iter().map(choice)).collect::<Vec<_>>()
     };
-    let catalog = &pages.mind.catalog;
+    let (tongue, catalog) = (pages.tongue(worker), &pages.mind.catalog);
     let langs = catalog.languages().map(|code| (code.to_owned(), catalog.say(code, "language-name", &[]))).collect();
     let staff = pages.store.staff().await?.into_iter().map(|staff| (staff.id.to_string(), staff.name)).collect();
-    let needs = Need::ALL.iter().map(|need| (need.id().to_owned(), need.label().to_owned())).collect();
+    let needs = Need::ALL.iter().map(|need| (need.id().to_owned(), need.label(&tongue))).collect();
     let places = all_places.into_iter().map(|place| (place.clone(), place)).collect();
     page(&BroadcastPage {
+        tongue,
         worker: worker.bar(),
         key: asked.key,
         langs: list(anybody("all languages", asked.lang.is_empty()), langs, &asked.lang),
@@ -242,9 +246,8 @@ fn worded(
     let apart = |n: i32| Duration::seconds(60) * n / A_MINUTE;
     let text = |(n, (seen, phone)): (usize, &(Seen, Phone))| {
         let household = &seen.household;
-        let text = word_from(&pages.mind, worker, household, said).ok_or_else(|| {
-            Broken::Form("The text is too long for two segments; say it shorter. Nothing was sent.".into())
-        })?;
+        let text =
+            word_from(&pages.mind, worker, household, said).ok_or_else(|| Broken::Form("form-text-long".into()))?;
         let turn = now + apart(n as i32);
         let mut not_before = out_of_quiet(turn, &household.time_zone);
         if not_before != turn {

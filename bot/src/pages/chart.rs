@@ -248,8 +248,8 @@ impl Scale {
 }
 
 /// Words of people are never markup.
-fn escaped(words: &str) -> String {
-    words.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;")
+pub fn escaped(words: &str) -> String {
+    words.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;").replace('"', "&quot;")
 }
 
 fn short(value: f64) -> String {

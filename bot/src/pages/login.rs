@@ -1,10 +1,11 @@
 //! The log-in: name and password, Argon2id, and a pause after many wrong tries.
 
 use super::access::{Role, WORKER, Worker};
-use super::{Broken, Pages, page};
+use super::{Broken, Pages, Tongue, page};
 use argon2::password_hash::phc::PasswordHash;
 use argon2::{Argon2, PasswordHasher, PasswordVerifier};
 use askama::Template;
+use axum::Extension;
 use axum::extract::{Form, State};
 use axum::http::StatusCode;
 use axum::response::{IntoResponse, Redirect, Response};
@@ -53,7 +54,8 @@ impl Lockout {
 #[derive(Template)]
 #[template(path = "login.html")]
 struct LoginPage {
-    wrong: &'static str,
+    tongue: Tongue,
+    wrong: String,
 }
 
 #[derive(Deserialize)]
@@ -62,17 +64,18 @@ pub struct Entry {
     password: String,
 }
 
-pub async fn show() -> Result<Response, Broken> {
-    page(&LoginPage { wrong: "" })
+pub async fn show(Extension(tongue): Extension<Tongue>) -> Result<Response, Broken> {
+    page(&LoginPage { tongue, wrong: String::new() })
 }
 
 pub async fn enter(
     State(pages): State<Arc<Pages>>,
     session: Session,
+    Extension(tongue): Extension<Tongue>,
     Form(entry): Form<Entry>,
 ) -> Result<Response, Broken> {
     if !pages.lockout.may_try(&entry.name, Utc::now()) {
-        return refused("Too many tries for this name. Wait five minutes, then try again.");
+        return refused(tongue, "login-wait");
     }
     let kept = pages.store.login(&entry.name).await?;
     let worker = kept.as_ref().map(|(staff, role, _)| Worker {
@@ -96,15 +99,16 @@ pub async fn enter(
             session.insert(WORKER, worker).await?;
             Ok(Redirect::to("/").into_response())
         }
-        None => refused("Name and password do not fit. Try again."),
+        None => refused(tongue, "login-wrong"),
     }
 }
 
 /// A hash that no password fits: of random bytes long forgotten.
 const NOBODY: &str = "$argon2id$v=19$m=19456,t=2,p=1$bm9ib2R5LW5vYm9keQ$8Zf1Jp1mSAvH6xT0k0q0cQYwM6b9k3vL2n1h5s7d9fE";
 
-fn refused(wrong: &'static str) -> Result<Response, Broken> {
-    let mut response = page(&LoginPage { wrong })?;
+fn refused(tongue: Tongue, wrong: &'static str) -> Result<Response, Broken> {
+    let wrong = tongue.say(wrong);
+    let mut response = page(&LoginPage { tongue, wrong })?;
     *response.status_mut() = StatusCode::UNAUTHORIZED;
     Ok(response)
 }

@@ -12,10 +12,12 @@ pub mod programme;
 mod setup;
 mod spark;
 pub(crate) mod today;
+mod tongue;
 mod visit;
 
 use crate::jobs::Clock;
 use crate::mind::Mind;
+use crate::reply::catalog::Value;
 use crate::store::{Store, StoreError};
 use askama::Template;
 use axum::Router;
@@ -24,6 +26,7 @@ use axum::response::{Html, IntoResponse, Response};
 use axum::routing::{get, post};
 pub use login::hash;
 use std::sync::Arc;
+pub use tongue::{Sentence, Tongue};
 use tower_http::csrf::CsrfLayer;
 use tower_http::set_header::SetResponseHeaderLayer;
 use tower_sessions::cookie::SameSite;
@@ -45,6 +48,11 @@ pub struct Pages {
 impl Pages {
     pub fn new(store: Store, mind: Arc<Mind>, clock: Clock, secure: bool) -> Pages {
         Pages { store, mind, clock, secure, gateways: vec![], lockout: login::Lockout::default() }
+    }
+
+    /// The language that a member of staff reads.
+    pub fn tongue(&self, worker: &access::Worker) -> Tongue {
+        Tongue::of(&self.mind, &worker.lang)
     }
 
     /// With the gateways that staff and families can be reached by.
@@ -136,37 +144,63 @@ pub enum Broken {
     Template(#[from] askama::Error),
     #[error("the log-in could not be kept: {0}")]
     Session(#[from] tower_sessions::session::Error),
-    #[error("There is no household {0}.")]
+    #[error("there is no household {0}")]
     NoHousehold(i64),
-    #[error("There is no broadcast {0}.")]
+    #[error("there is no broadcast {0}")]
     NoBroadcast(i64),
+    #[error("there is no such page")]
+    NoPage,
+    #[error("the role does not allow this")]
+    Role,
     #[error("the table could not be written: {0}")]
     Table(String),
     /// What was typed into a form cannot be taken, and why.
-    #[error("{0}")]
-    Form(String),
+    #[error("a form cannot be taken: {}", .0.id)]
+    Form(Sentence),
+}
+
+impl Broken {
+    /// A form that cannot be taken, with what the sentence names.
+    fn form(id: &'static str, values: impl IntoIterator<Item = (&'static str, Value)>) -> Broken {
+        Broken::Form(Sentence::with(id, values))
+    }
+}
+
+/// A status with the sentence to say; [`spoken`] makes the page, once it is known to whom.
+impl IntoResponse for Broken {
+    fn into_response(self) -> Response {
+        let (status, sentence) = match self {
+            Broken::NoHousehold(id) => {
+                (StatusCode::NOT_FOUND, Sentence::with("broken-no-household", [("id", id.to_string().into())]))
+            }
+            Broken::NoBroadcast(id) => {
+                (StatusCode::NOT_FOUND, Sentence::with("broken-no-broadcast", [("id", id.to_string().into())]))
+            }
+            Broken::NoPage => (StatusCode::NOT_FOUND, "broken-no-page".into()),
+            Broken::Role => (StatusCode::FORBIDDEN, "broken-role".into()),
+            Broken::Form(sentence) => (StatusCode::UNPROCESSABLE_ENTITY, sentence),
+            other => {
+                tracing::error!(error = %other, "a page could not be made");
+                (StatusCode::INTERNAL_SERVER_ERROR, "broken-here".into())
+            }
+        };
+        let mut response = status.into_response();
+        response.extensions_mut().insert(sentence);
+        response
+    }
 }
 
 #[derive(Template)]
 #[template(path = "broken.html")]
 struct BrokenPage {
+    tongue: Tongue,
     sentence: String,
 }
 
-impl IntoResponse for Broken {
-    fn into_response(self) -> Response {
-        let (status, sentence) = match &self {
-            Broken::NoHousehold(_) | Broken::NoBroadcast(_) => (StatusCode::NOT_FOUND, self.to_string()),
-            Broken::Form(_) => (StatusCode::UNPROCESSABLE_ENTITY, self.to_string()),
-            other => {
-                tracing::error!(error = %other, "a page could not be made");
-                (
-                    StatusCode::INTERNAL_SERVER_ERROR,
-                    "Something broke here. Nothing is lost; try again in a moment.".into(),
-                )
-            }
-        };
-        let html = BrokenPage { sentence: sentence.clone() }.render().unwrap_or(sentence);
-        (status, Html(html)).into_response()
-    }
+/// The page for an answer that is only a sentence yet; any other answer as it is.
+pub fn spoken(tongue: Tongue, mut response: Response) -> Response {
+    let Some(sentence) = response.extensions_mut().remove::<Sentence>() else { return response };
+    let sentence = tongue.tell(&sentence);
+    let html = BrokenPage { tongue, sentence: sentence.clone() }.render().unwrap_or(sentence);
+    (response.status(), Html(html)).into_response()
 }

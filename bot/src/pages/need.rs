@@ -2,6 +2,7 @@
 //!
 //! Takes the household's row, open alarms and who took it on; gives a [`Need`]. Decides nothing about feeding.
 
+use super::Tongue;
 use crate::household::Household;
 use crate::record::local_day;
 use crate::store::Care;
@@ -32,17 +33,8 @@ impl Need {
             Need::Well => "green",
         }
     }
-    pub fn label(self) -> &'static str {
-        match self {
-            Need::Danger => "Danger",
-            Need::Souring => "Souring",
-            Need::Rest => "Resting",
-            Need::Leak => "Leak?",
-            Need::Silent => "Silent",
-            Need::StartUp => "Starting",
-            Need::Watch => "Watch",
-            Need::Well => "Well",
-        }
+    pub fn label(self, tongue: &Tongue) -> String {
+        tongue.say(&format!("need-{self}"))
     }
     /// Somebody should go or call.
     pub fn is_pressing(self) -> bool {

@@ -2,6 +2,8 @@
 //!
 //! Takes the days' account; gives SVG that a page of many rows can bear.
 
+use super::chart::escaped;
+use super::tongue::{Tongue, counted};
 use bellyful_core::ledger::{DayAccount, Ledger};
 use bellyful_core::units::Day;
 use std::fmt::Write;
@@ -14,20 +16,18 @@ const FED_KG: f64 = 4.0;
 const COOKED_MIN: f64 = 60.0;
 
 /// Strokes of the last month for what was fed. Empty when nothing was told.
-pub fn fed(ledger: &Ledger, today: Day) -> String {
-    spark("Fed in the last 30 days", "kg", ledger, today, FED_KG, |day| {
-        (!day.portions.is_empty()).then(|| day.wet().get())
-    })
+pub fn fed(tongue: &Tongue, ledger: &Ledger, today: Day) -> String {
+    spark(tongue, "spark-fed", ledger, today, FED_KG, |day| (!day.portions.is_empty()).then(|| day.wet().get()))
 }
 
 /// Strokes of the last month for what was cooked. Empty when nothing was told.
-pub fn cooked(ledger: &Ledger, today: Day) -> String {
-    spark("Cooked in the last 30 days", "min", ledger, today, COOKED_MIN, |day| day.burned.map(|burned| burned.get()))
+pub fn cooked(tongue: &Tongue, ledger: &Ledger, today: Day) -> String {
+    spark(tongue, "spark-cooked", ledger, today, COOKED_MIN, |day| day.burned.map(|burned| burned.get()))
 }
 
 fn spark(
+    tongue: &Tongue,
     title: &str,
-    unit: &str,
     ledger: &Ledger,
     today: Day,
     full: f64,
@@ -47,11 +47,12 @@ fn spark(
     for (at, value) in &days {
         let _ = write!(path, "M{},{TALL}v-{:.0}", at * STEP + 2, (value / most * (TALL - 2.0)).max(1.0));
     }
+    let title = tongue.with(title, &[("total", tongue.number(total, 0).into()), ("n", counted(days.len()))]);
     format!(
-        "<svg class=\"spark\" viewBox=\"0 0 {} {TALL}\" role=\"img\" aria-label=\"{title}: {total:.0} {unit} on {} days\">\
+        "<svg class=\"spark\" viewBox=\"0 0 {} {TALL}\" role=\"img\" aria-label=\"{}\">\
          <path class=\"rule\" d=\"M0,{TALL}h{}\"/><path d=\"{path}\"/></svg>",
         DAYS * STEP,
-        days.len(),
+        escaped(&title),
         DAYS * STEP
     )
 }
@@ -59,9 +60,11 @@ fn spark(
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::mind::Mind;
     use bellyful_core::fact::{Fact, Unit, What};
     use bellyful_core::feeds::Feed;
     use bellyful_core::site::Site;
+    use std::sync::Arc;
 
     #[test]
     fn each_day_told_is_a_stroke_and_days_before_the_month_are_not() {
@@ -70,9 +73,10 @@ mod tests {
             let what = What::Fed { feed: Feed::CattleManure, amount: Some(2.0), unit: Some(Unit::Kg) };
             ledger.enter(&Fact { id: id as i64, day: Day(day), told_at: 0, what }, &Site::default());
         }
-        let svg = fed(&ledger, Day(99));
+        let tongue = Tongue::of(&Arc::new(Mind::new(None, 1).expect("sound words")), "en");
+        let svg = fed(&tongue, &ledger, Day(99));
         assert_eq!(svg.matches('v').count() - svg.matches("viewBox").count() - svg.matches("svg").count(), 2, "{svg}");
         assert!(svg.contains("4 kg on 2 days"), "{svg}");
-        assert_eq!(cooked(&ledger, Day(99)), "");
+        assert_eq!(cooked(&tongue, &ledger, Day(99)), "");
     }
 }

@@ -4,7 +4,8 @@
 
 use super::access::{Bar, Role, Worker};
 use super::need::{CARE_HOURS, Hands, Need, hands, need};
-use super::{Broken, Pages, page, spark};
+use super::tongue::counted;
+use super::{Broken, Pages, Tongue, page, spark};
 use crate::record::local_day;
 use crate::reply::word::Voice;
 use crate::staff::name_of;
@@ -29,7 +30,7 @@ struct Row {
     name: String,
     named: bool,
     class: &'static str,
-    label: &'static str,
+    label: String,
     why: String,
     last: String,
     risk: String,
@@ -40,9 +41,15 @@ struct Row {
     act: &'static str,
 }
 
+impl Row {
+    fn act_name(&self) -> &'static str {
+        if self.act == "take" { "today-take" } else { "today-done" }
+    }
+}
+
 struct Tally {
     need: &'static str,
-    label: &'static str,
+    label: String,
     class: &'static str,
     count: usize,
     chosen: bool,
@@ -51,6 +58,7 @@ struct Tally {
 #[derive(Template)]
 #[template(path = "today.html")]
 struct Today {
+    tongue: Tongue,
     date: String,
     worker: Bar,
     rows: Vec<Row>,
@@ -62,6 +70,8 @@ struct Today {
     need: String,
     page: usize,
     pages: usize,
+    /// "2 of 40, 1980 households".
+    turn: String,
 }
 
 #[derive(Deserialize)]
@@ -91,12 +101,13 @@ pub async fn show(
     let placed = in_order(pages.store.overview().await?, &cares, now);
     let open = |placed: &&Placed| placed.need.is_pressing() && placed.hands == Hands::Nobody;
     let pressing = placed.iter().filter(open).count();
+    let tongue = pages.tongue(&worker);
     let wanted = Need::from_id(&asked.need);
     let tallies = Need::ALL
         .iter()
         .map(|need| Tally {
             need: need.id(),
-            label: need.label(),
+            label: need.label(&tongue),
             class: need.class(),
             count: placed.iter().filter(|placed| placed.need == *need).count(),
             chosen: wanted == Some(*need),
@@ -116,9 +127,12 @@ pub async fn show(
     let twins = pages.store.kept_twins(&ids).await?;
     let voice = Voice::in_lang(&pages.mind.catalog, &worker.lang);
     let acts = worker.role >= Role::Field;
-    let rows = shown.iter().map(|placed| row(&voice, placed, &twins, acts, now)).collect();
+    let rows = shown.iter().map(|placed| row(&tongue, &voice, placed, &twins, acts, now)).collect();
+    let pages_all = [("page", counted(page_no)), ("pages", counted(last_page)), ("n", counted(found.len()))];
+    let turn = tongue.with("today-page", &pages_all);
     page(&Today {
-        date: now.format("%A %-d %B %Y").to_string(),
+        date: tongue.full_date(now.date_naive()),
+        tongue,
         worker: worker.bar(),
         rows,
         tallies,
@@ -127,6 +141,7 @@ pub async fn show(
         found: found.len(),
         find,
         need: wanted.map_or(String::new(), |need| need.id().to_owned()),
+        turn,
         page: page_no,
         pages: last_page,
     })
@@ -162,34 +177,39 @@ fn is_meant(seen: &Seen, find: &str) -> bool {
         || household.name.to_lowercase().contains(&find.to_lowercase())
 }
 
-fn row(voice: &Voice, placed: &Placed, twins: &BTreeMap<i64, Vec<u8>>, acts: bool, now: DateTime<Utc>) -> Row {
+fn row(
+    tongue: &Tongue,
+    voice: &Voice,
+    placed: &Placed,
+    twins: &BTreeMap<i64, Vec<u8>>,
+    acts: bool,
+    now: DateTime<Utc>,
+) -> Row {
     let Placed { need, hands, risk, seen } = placed;
     let household = &seen.household;
     let today = local_day(now, &household.time_zone);
     let ago = household.talk.last_heard.map(|day| today.since(day));
     let twin = twins.get(&household.id).and_then(|bytes| Twin::from_bytes(bytes).ok());
-    let (fed, cooked) =
-        twin.map(|twin| (spark::fed(&twin.ledger, today), spark::cooked(&twin.ledger, today))).unwrap_or_default();
+    let sparks = |twin: Twin| (spark::fed(tongue, &twin.ledger, today), spark::cooked(tongue, &twin.ledger, today));
+    let (fed, cooked) = twin.map(sparks).unwrap_or_default();
     Row {
         id: household.id,
         name: name_of(household),
         named: !household.name.is_empty(),
         class: need.class(),
-        label: need.label(),
-        why: why(voice, *need, seen, ago),
+        label: need.label(tongue),
+        why: why(tongue, voice, *need, seen, ago),
         last: match ago {
-            Some(0) => "today".into(),
-            Some(1) => "yesterday".into(),
-            Some(days) => format!("{days} days ago"),
-            None => "never".into(),
+            Some(days) => tongue.count("today-last", days),
+            None => tongue.say("today-last-never"),
         },
         risk: format!("{:.0}%", risk * 100.0),
         fed,
         cooked,
         hands: match hands {
             Hands::Nobody => String::new(),
-            Hands::Taken(name) => format!("{name} sees to it"),
-            Hands::Done(name) => format!("Seen to by {name}"),
+            Hands::Taken(name) => tongue.of_name("today-taken-by", name),
+            Hands::Done(name) => tongue.of_name("today-done-by", name),
         },
         act: match hands {
             _ if !acts || *need == Need::Well => "",
@@ -200,17 +220,17 @@ fn row(voice: &Voice, placed: &Placed, twins: &BTreeMap<i64, Vec<u8>>, acts: boo
     }
 }
 
-fn why(voice: &Voice, need: Need, seen: &Seen, ago: Option<i32>) -> String {
+fn why(tongue: &Tongue, voice: &Voice, need: Need, seen: &Seen, ago: Option<i32>) -> String {
     match (need, seen.alarms.first()) {
         (Need::Danger, Some((at, signs))) => {
             let signs: Vec<String> = signs.iter().map(|sign| voice.sign_name(*sign)).collect();
-            format!("{} told {}, nobody has taken it", signs.join(", "), at.format("%-d %b %H:%M"))
+            tongue.with("today-alarm", &[("signs", signs.join(", ").into()), ("when", tongue.moment(*at).into())])
         }
-        (Need::Danger, None) => "Told of danger; not yet seen to".into(),
-        (Need::StartUp, _) if seen.household.talk.last_advice.is_none() => "Has not texted yet".into(),
+        (Need::Danger, None) => tongue.say("today-danger-open"),
+        (Need::StartUp, _) if seen.household.talk.last_advice.is_none() => tongue.say("today-never"),
         (Need::Silent, _) => match ago {
-            Some(days) => format!("No text for {days} days"),
-            None => "Has not texted yet".into(),
+            Some(days) => tongue.count("today-silent", days),
+            None => tongue.say("today-never"),
         },
         _ => {
             let last = seen.household.talk.last_advice.as_ref();

@@ -4,7 +4,7 @@
 
 use super::access::{Bar, Worker};
 use super::household::known;
-use super::{Broken, Pages, page};
+use super::{Broken, Pages, Tongue, page};
 use crate::record::local_day;
 use crate::staff::name_of;
 use crate::store::Visit;
@@ -79,6 +79,7 @@ pub const SHOWN: u32 = 20;
 #[derive(Template)]
 #[template(path = "visit.html")]
 struct VisitPage {
+    tongue: Tongue,
     id: i64,
     name: String,
     worker: Bar,
@@ -101,6 +102,7 @@ pub async fn show(
     let situation = known(&pages, id).await?;
     let errand = Errand::from_id(&asked.errand).unwrap_or(Errand::NewTank);
     page(&VisitPage {
+        tongue: pages.tongue(&worker),
         id,
         name: situation.household.as_ref().map(name_of).unwrap_or_default(),
         worker: worker.bar(),
@@ -124,11 +126,11 @@ pub async fn keep(
     let situation = known(&pages, id).await?;
     let zone = situation.household.as_ref().map_or("UTC", |household| household.time_zone.as_str());
     let asked = form.get("errand").map_or("", String::as_str);
-    let errand = Errand::from_id(asked).ok_or_else(|| Broken::Form("Choose what the visit was for.".into()))?;
+    let errand = Errand::from_id(asked).ok_or_else(|| Broken::Form("form-choose".into()))?;
     let found = found(errand, &form);
     let note: String = form.get("note").map_or("", |note| note.trim()).chars().take(NOTE_MOST).collect();
     if found.is_empty() && note.is_empty() {
-        return Err(Broken::Form("Mark at least one check, or write a note; nothing was kept.".into()));
+        return Err(Broken::Form("form-visit-empty".into()));
     }
     let visit =
         Visit { at: now, day: local_day(now, zone), kind: errand.id().into(), staff: worker.name.clone(), found, note };

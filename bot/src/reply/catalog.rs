@@ -1,4 +1,4 @@
-//! The sentences of every language, by message id (Fluent files `bot/lang/xx/replies.ftl`).
+//! The sentences of every language, by message id (Fluent files `bot/lang/xx/replies.ftl` and `pages.ftl`).
 //!
 //! Takes an id and its values; gives the sentence. Never decides what to say.
 
@@ -56,15 +56,21 @@ impl Catalog {
     pub fn new(folders: &[Folder]) -> Result<Catalog, LangError> {
         let mut languages = BTreeMap::new();
         for folder in folders {
-            let wrong = |why: String| LangError::Wrong { code: folder.code.clone(), file: "replies.ftl", why };
-            let resource = FluentResource::try_new(folder.replies.clone())
-                .map_err(|(_, errors)| wrong(errors.iter().map(ToString::to_string).collect::<Vec<_>>().join("; ")))?;
-            let code = folder.code.parse::<unic_langid::LanguageIdentifier>().map_err(|e| wrong(e.to_string()))?;
+            let code = folder.code.parse::<unic_langid::LanguageIdentifier>().map_err(|error| {
+                let why = error.to_string();
+                LangError::Wrong { code: folder.code.clone(), file: "replies.ftl", why }
+            })?;
             let mut bundle = FluentBundle::new_concurrent(vec![code]);
             bundle.set_use_isolating(false);
-            bundle
-                .add_resource(resource)
-                .map_err(|errors| wrong(errors.iter().map(ToString::to_string).collect::<Vec<_>>().join("; ")))?;
+            for (file, sentences) in [("replies.ftl", &folder.replies), ("pages.ftl", &folder.pages)] {
+                let wrong =
+                    |why: Vec<String>| LangError::Wrong { code: folder.code.clone(), file, why: why.join("; ") };
+                let resource = FluentResource::try_new(sentences.clone())
+                    .map_err(|(_, errors)| wrong(errors.iter().map(ToString::to_string).collect()))?;
+                bundle
+                    .add_resource(resource)
+                    .map_err(|errors| wrong(errors.iter().map(ToString::to_string).collect()))?;
+            }
             languages.insert(folder.code.clone(), bundle);
         }
         Ok(Catalog { languages })
@@ -72,6 +78,11 @@ impl Catalog {
 
     pub fn speaks(&self, lang: &str) -> bool {
         self.languages.contains_key(lang)
+    }
+
+    /// Whether the language itself has the sentence.
+    pub fn has(&self, lang: &str, id: &str) -> bool {
+        self.languages.get(lang).is_some_and(|bundle| bundle.has_message(id))
     }
 
     /// Each language once, in however many scripts we write it.
@@ -133,6 +144,78 @@ mod tests {
             let strange: Vec<_> = have.difference(&want).collect();
             assert!(missing.is_empty() && strange.is_empty(), "{}: no {missing:?}, too much {strange:?}", folder.code);
         }
+    }
+
+    /// A language without pages is shown the English ones; one with some must have all, with the same places in them.
+    #[test]
+    fn every_language_with_pages_has_every_message_of_them() {
+        let place = regex::Regex::new(r"\$([a-z_]+)").expect("a pattern");
+        let folders = folders(None).expect("the built-in languages");
+        let places = |pages: &str| -> BTreeMap<String, BTreeSet<String>> {
+            let mut of: BTreeMap<String, BTreeSet<String>> = BTreeMap::new();
+            let mut id = String::new();
+            for line in pages.lines() {
+                if let Some((name, _)) =
+                    line.split_once(" =").filter(|_| line.starts_with(|c: char| c.is_ascii_lowercase()))
+                {
+                    id = name.to_owned();
+                }
+                let found = place.captures_iter(line).map(|found| found[1].to_owned());
+                of.entry(id.clone()).or_default().extend(found);
+            }
+            of
+        };
+        let english = folders.iter().find(|folder| folder.code == FALLBACK).map(|folder| places(&folder.pages));
+        let english = english.expect("English");
+        let with_pages: Vec<_> = folders.iter().filter(|folder| !folder.pages.is_empty()).collect();
+        assert!(with_pages.len() >= 6, "{with_pages:?}");
+        for folder in with_pages {
+            let have = places(&folder.pages);
+            let missing: Vec<_> = english.keys().filter(|id| !have.contains_key(*id)).collect();
+            let strange: Vec<_> = have.keys().filter(|id| !english.contains_key(*id)).collect();
+            assert!(missing.is_empty() && strange.is_empty(), "{}: no {missing:?}, too much {strange:?}", folder.code);
+            for (id, of) in have {
+                let unknown: Vec<_> = of.difference(&english[&id]).collect();
+                assert!(unknown.is_empty(), "{} {id}: nothing fills {unknown:?}", folder.code);
+            }
+        }
+    }
+
+    /// Ids stand as literals in templates and modules, `"need-{` for a family of them, or in another message.
+    #[test]
+    fn no_message_of_the_pages_is_unused_and_none_is_used_that_is_not_there() {
+        let here = std::path::Path::new(env!("CARGO_MANIFEST_DIR"));
+        let mut sources = vec![];
+        let mut folders_left = vec![here.join("templates"), here.join("src")];
+        while let Some(folder) = folders_left.pop() {
+            for entry in std::fs::read_dir(folder).expect("readable") {
+                let path = entry.expect("readable").path();
+                if path.is_dir() {
+                    folders_left.push(path)
+                } else {
+                    sources.push(std::fs::read_to_string(path).expect("text"))
+                }
+            }
+        }
+        let folders = folders(None).expect("the built-in languages");
+        let english = folders.iter().find(|folder| folder.code == FALLBACK).expect("English");
+        let source = sources.join("\n");
+        let pages = ids(&english.pages);
+        let is_used = |id: &&str| {
+            let family = id.match_indices('-').any(|(at, _)| source.contains(&format!("\"{}{{", &id[..=at])));
+            family || source.contains(&format!("\"{id}\"")) || english.pages.contains(&format!("{{ {id} }}"))
+        };
+        let unused: Vec<_> = pages.iter().filter(|id| !is_used(id)).collect();
+        assert!(unused.is_empty(), "{unused:?}");
+        let said = regex::Regex::new(
+            r#"(?:tongue\.(?:say|count|with|of_name)|Broken::form|Broken::Form|Sentence::with)\("([^"{]+)""#,
+        );
+        let said = said.expect("a pattern");
+        let replies = ids(&english.replies);
+        let used: BTreeSet<&str> =
+            said.captures_iter(&source).filter_map(|found| Some(found.get(1)?.as_str())).collect();
+        let strange: Vec<_> = used.iter().filter(|id| !pages.contains(*id) && !replies.contains(*id)).collect();
+        assert!(used.len() > 20 && strange.is_empty(), "{strange:?}");
     }
 
     /// Whatever stands alone in a text fits one segment; the first hello and help have their own room.

@@ -57,22 +57,20 @@ pub async fn phone(
     let situation = known(&pages, id).await?;
     if form.act == "remove" {
         if !pages.store.part_phone(id, form.number.trim(), &worker.name, now).await? {
-            return Err(Broken::Form("This number is not one of theirs.".into()));
+            return Err(Broken::Form("form-not-theirs".into()));
         }
         return Ok(back(id));
     }
-    let number = number(&form.number)?.ok_or_else(|| Broken::Form("Give the number they text from.".into()))?;
+    let number = number(&form.number)?.ok_or_else(|| Broken::Form("form-number-needed".into()))?;
     match pages.store.sender(&number).await? {
         Sender::Stranger { stopped: false } => {}
         Sender::Stranger { stopped: true } => {
-            return Err(Broken::Form("This number said STOP; only its owner can text START.".into()));
+            return Err(Broken::Form("form-number-stopped".into()));
         }
         Sender::Family { household, .. } => {
-            return Err(Broken::Form(format!(
-                "This number belongs to household {household}; take it off there first."
-            )));
+            return Err(Broken::form("form-number-household", [("id", household.to_string().into())]));
         }
-        Sender::Staff(staff) => return Err(Broken::Form(format!("This number is the one of {}.", staff.name))),
+        Sender::Staff(staff) => return Err(Broken::form("form-number-staff", [("name", staff.name.into())])),
     }
     let join = vec![Phone { gateway: gateway(&pages, &form.gateway)?, number }];
     let audit = Some(format!("{} added a phone", worker.name));
@@ -101,11 +99,11 @@ pub async fn measure(
     Form(form): Form<MeasureForm>,
 ) -> Result<Redirect, Broken> {
     let now = (pages.clock)();
-    let unit = Measure::from_id(&form.measure).ok_or_else(|| Broken::Form("Choose a measure of the list.".into()))?;
+    let unit = Measure::from_id(&form.measure).ok_or_else(|| Broken::Form("form-choose".into()))?;
     let litres = form.litres.trim().replace(',', ".").parse::<f64>().ok();
-    let litres = litres.filter(|litres| *litres > 0.0 && *litres <= MEASURE_MOST).ok_or_else(|| {
-        Broken::Form(format!("Say how many litres it holds, more than 0 and at most {MEASURE_MOST:.0}."))
-    })?;
+    let litres = litres
+        .filter(|litres| *litres > 0.0 && *litres <= MEASURE_MOST)
+        .ok_or_else(|| Broken::form("form-measure-litres", [("most", MEASURE_MOST.into())]))?;
     let situation = known(&pages, id).await?;
     let mut household = situation.household.clone().ok_or(Broken::NoHousehold(id))?;
     let today = local_day(now, &household.time_zone);
@@ -163,7 +161,7 @@ pub async fn restart(
 ) -> Result<Redirect, Broken> {
     let now = (pages.clock)();
     if form.sure != "yes" {
-        return Err(Broken::Form("Tick that the tank was emptied and filled anew; nothing was changed.".into()));
+        return Err(Broken::Form("form-restart-sure".into()));
     }
     let kg = match form.manure_kg.trim().replace(',', ".") {
         typed if typed.is_empty() => None,
@@ -172,13 +170,13 @@ pub async fn restart(
                 .parse::<f64>()
                 .ok()
                 .filter(|kg| *kg > 0.0 && *kg <= STARTER_MOST)
-                .ok_or_else(|| Broken::Form("Give the starter in kilograms, or nothing.".into()))?,
+                .ok_or_else(|| Broken::Form("form-starter".into()))?,
         ),
     };
     let situation = known(&pages, id).await?;
     let old = situation.household.clone().ok_or(Broken::NoHousehold(id))?;
     if old.talk.closed {
-        return Err(Broken::Form("This story is closed already; its tank has begun anew under another number.".into()));
+        return Err(Broken::Form("form-closed".into()));
     }
     let today = local_day(now, &old.time_zone);
     let facts = begun_anew(&pages.store.facts(id).await?, today, now.timestamp(), kg);

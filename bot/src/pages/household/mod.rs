@@ -10,7 +10,7 @@ mod what_if;
 
 use super::access::{Bar, Role, Worker};
 use super::chart::chart;
-use super::{Broken, Pages, page, visit};
+use super::{Broken, Pages, Tongue, page, visit};
 use crate::household::Situation;
 use crate::mind::Mind;
 use crate::record::local_day;
@@ -66,6 +66,7 @@ struct Span {
 #[derive(Template)]
 #[template(path = "household.html")]
 struct Story {
+    tongue: Tongue,
     id: i64,
     name: String,
     worker: Bar,
@@ -128,6 +129,7 @@ pub async fn show(
     let chart = chart(today, days, &panels(&told, &voice, today, days));
     let site = &believed.so_far.site;
     page(&Story {
+        tongue: pages.tongue(&worker),
         id,
         name: name_of(household),
         worker: worker.bar(),

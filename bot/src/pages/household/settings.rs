@@ -3,7 +3,7 @@
 //! Takes a form; gives facts, told on the day of the change, so that the history of each setting is kept with all else.
 
 use super::super::access::Worker;
-use super::super::{Broken, Pages};
+use super::super::{Broken, Pages, Sentence};
 use super::acts::{known, told_by_hand};
 use super::date;
 use crate::household::{Household, Sender, Staff};
@@ -172,45 +172,38 @@ impl Changed {
     }
 
     /// Takes over what differs from what is known. Errors: the sentence to show.
-    fn read(&mut self, form: &Settings, site: &Site, mind: &Mind, staff: &[Staff], today: Day) -> Result<(), String> {
+    fn read(&mut self, form: &Settings, site: &Site, mind: &Mind, staff: &[Staff], today: Day) -> Result<(), Sentence> {
         self.household.name = form.name.trim().chars().take(NAME_MOST).collect();
         if !mind.catalog.speaks(&form.lang) {
-            return Err(format!("The bot does not write {}; choose a language of the list.", form.lang));
+            return Err("form-choose".into());
         }
         self.household.lang = form.lang.clone();
         self.household.staff_id = match form.staff.as_str() {
             "" => None,
-            id => Some(
-                staff
-                    .iter()
-                    .map(|staff| staff.id)
-                    .find(|of| of.to_string() == id)
-                    .ok_or("Choose a worker of the list.")?,
-            ),
+            id => Some(staff.iter().map(|staff| staff.id).find(|of| of.to_string() == id).ok_or("form-choose")?),
         };
-        let tank = litres("The tank", &form.tank_l, site.tank_l)?;
-        let liquid = litres("The slurry", &form.liquid_l, site.liquid_l)?;
-        let store = litres("The gas store", &form.store_l, site.store_l)?;
+        let tank = litres("tank_l", &form.tank_l, site.tank_l)?;
+        let liquid = litres("liquid_l", &form.liquid_l, site.liquid_l)?;
+        let store = litres("store_l", &form.store_l, site.store_l)?;
         if let (Some(tank), Some(liquid)) = (tank.or(site.tank_l), liquid.or(site.liquid_l))
             && liquid > tank
         {
-            return Err(format!("Slurry of {liquid} L does not fit a tank of {tank} L; mend one of the two."));
+            return Err(Sentence::with("form-slurry-fits", [("liquid", liquid.into()), ("tank", tank.into())]));
         }
         tank.into_iter().for_each(|litres| self.add(today, What::Tank { litres }));
         liquid.into_iter().for_each(|litres| self.add(today, What::Liquid { litres }));
         store.into_iter().for_each(|litres| self.add(today, What::Store { litres }));
-        if let Some(count) = number("People", &form.people, site.people.map(f64::from), 500.0)? {
+        if let Some(count) = number("people", &form.people, site.people.map(f64::from), 500.0)? {
             self.add(today, What::People { count: count as u32 });
         }
         if let Some(look) = Walls::from_id(&form.walls).filter(|look| site.walls != Some(*look)) {
             self.add(today, What::Walls { look });
         }
         if !form.started.trim().is_empty() {
-            let day = NaiveDate::parse_from_str(form.started.trim(), "%Y-%m-%d")
-                .map_err(|_| "Give the day of filling as year-month-day, such as 2026-03-01.")?;
+            let day = NaiveDate::parse_from_str(form.started.trim(), "%Y-%m-%d").map_err(|_| "form-date")?;
             let day = Day(day.signed_duration_since(NaiveDate::default()).num_days() as i32);
             if day > today || day < today.plus(-STARTED_MOST) {
-                return Err("The day of filling must lie in the last 30 years.".into());
+                return Err("form-date-range".into());
             }
             if site.started != Some(day) {
                 self.add(day, What::Started);
@@ -219,12 +212,12 @@ impl Changed {
         self.place(form.place.trim(), site, today)
     }
 
-    fn place(&mut self, typed: &str, site: &Site, today: Day) -> Result<(), String> {
+    fn place(&mut self, typed: &str, site: &Site, today: Day) -> Result<(), Sentence> {
         if typed.is_empty() || site.place.as_deref() == Some(typed) {
             return Ok(());
         }
         let found = places::find(typed, self.household.country.as_deref())
-            .ok_or_else(|| format!("The bot knows no town called {typed}; give the nearest town or the district's."))?;
+            .ok_or_else(|| Sentence::with("form-no-town", [("name", typed.into())]))?;
         self.household.country = Some(found.place.country.clone());
         self.household.time_zone = found.place.time_zone.clone();
         self.add(today, What::Place { name: typed.to_owned() });
@@ -239,16 +232,16 @@ const STARTED_MOST: i32 = 30 * 366;
 const LITRES_MOST: f64 = 100_000.0;
 
 /// What was typed, if it differs from what is known.
-fn litres(name: &str, typed: &str, known: Option<f64>) -> Result<Option<f64>, String> {
-    number(name, typed, known, LITRES_MOST)
+fn litres(field: &'static str, typed: &str, known: Option<f64>) -> Result<Option<f64>, Sentence> {
+    number(field, typed, known, LITRES_MOST)
 }
 
-fn number(name: &str, typed: &str, known: Option<f64>, most: f64) -> Result<Option<f64>, String> {
+fn number(field: &'static str, typed: &str, known: Option<f64>, most: f64) -> Result<Option<f64>, Sentence> {
     if typed.trim().is_empty() {
         return Ok(None);
     }
     let value = typed.trim().replace(',', ".").parse::<f64>().ok().filter(|value| *value > 0.0 && *value <= most);
-    let value = value.ok_or_else(|| format!("{name} must be a number above 0 and at most {most:.0}."))?;
+    let value = value.ok_or_else(|| Sentence::with("form-above", [("field", field.into()), ("most", most.into())]))?;
     Ok(Some(value).filter(|value| known != Some(*value)))
 }
 
@@ -258,14 +251,11 @@ mod tests {
 
     #[test]
     fn only_what_differs_is_told_and_nonsense_is_a_sentence() {
-        assert_eq!(number("The tank", "1000", Some(1000.0), 1e5), Ok(None));
-        assert_eq!(number("The tank", " 1,5 ", Some(1000.0), 1e5), Ok(Some(1.5)));
-        assert_eq!(number("The tank", "", Some(1000.0), 1e5), Ok(None));
+        assert_eq!(number("tank_l", "1000", Some(1000.0), 1e5), Ok(None));
+        assert_eq!(number("tank_l", " 1,5 ", Some(1000.0), 1e5), Ok(Some(1.5)));
+        assert_eq!(number("tank_l", "", Some(1000.0), 1e5), Ok(None));
         for wrong in ["-3", "0", "NaN", "inf", "1e9", "ten"] {
-            assert!(
-                number("The tank", wrong, None, 1e5).is_err_and(|told| told.starts_with("The tank must")),
-                "{wrong}"
-            );
+            assert!(number("tank_l", wrong, None, 1e5).is_err_and(|told| told.id == "form-above"), "{wrong}");
         }
     }
 }

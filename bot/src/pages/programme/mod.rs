@@ -5,7 +5,7 @@
 mod sums;
 
 use super::access::{Bar, Worker};
-use super::{Broken, Pages, page};
+use super::{Broken, Pages, Tongue, page};
 use crate::staff::name_of;
 use crate::store::Seen;
 use askama::Template;
@@ -70,6 +70,7 @@ struct FuelChoice {
 #[derive(Template)]
 #[template(path = "programme.html")]
 struct Programme {
+    tongue: Tongue,
     worker: Bar,
     months: u32,
     /// Heading, name of the first column, rows.
@@ -138,6 +139,7 @@ pub async fn show(
     let by_month = months.iter().rev().map(|(month, sums)| row(month.format("%B %Y").to_string(), sums, method));
     let by_place = places.iter().map(|(place, sums)| row((*place).to_owned(), sums, method));
     page(&Programme {
+        tongue: pages.tongue(&worker),
         worker: worker.bar(),
         months: asked.months(),
         tables: vec![("By month", "Month", by_month.collect()), ("By place", "Place", by_place.collect())],

@@ -4,7 +4,7 @@ use super::super::access::Worker;
 use super::super::{Broken, Pages};
 use super::people::{gateway, number};
 use crate::household::Sender;
-use crate::setup::{Setup, set_up};
+use crate::setup::{Setup, SetupError, VESSEL_MOST, set_up};
 use crate::store::Cause;
 use crate::workbench::nobody;
 use axum::Extension;
@@ -40,36 +40,31 @@ pub async fn household(
 ) -> Result<Redirect, Broken> {
     let now = (pages.clock)();
     if form.agreed != "yes" {
-        return Err(Broken::Form("Ask the family first; only who agreed to texts is set up.".into()));
+        return Err(Broken::Form("form-agreed".into()));
     }
-    let phone = number(&form.phone)?.ok_or_else(|| Broken::Form("Give the number they text from.".into()))?;
+    let phone = number(&form.phone)?.ok_or_else(|| Broken::Form("form-number-needed".into()))?;
     if pages.store.sender(&phone).await? != (Sender::Stranger { stopped: false }) {
-        return Err(Broken::Form(
-            "This number belongs to a household or to staff, or said STOP; give another one.".into(),
-        ));
+        return Err(Broken::Form("form-number-taken".into()));
     }
     if !pages.mind.catalog.speaks(&form.lang) {
-        return Err(Broken::Form("Choose a language of the list.".into()));
+        return Err(Broken::Form("form-choose".into()));
     }
     let place = form.place.trim();
     let known_place = place.is_empty() || crate::places::find(place, crate::number::country(&phone)).is_some();
     if !known_place {
-        return Err(Broken::Form(format!(
-            "The bot knows no town called {place}; give the nearest town or the district's."
-        )));
+        return Err(Broken::form("form-no-town", [("name", place.into())]));
     }
-    let litres = |name: &str, typed: &str| match typed.trim().replace(',', ".") {
+    let above = |field: &str, most: f64| Broken::form("form-above", [("field", field.into()), ("most", most.into())]);
+    let litres = |field: &str, typed: &str| match typed.trim().replace(',', ".") {
         typed if typed.is_empty() => Ok(None),
-        typed => {
-            typed.parse::<f64>().map(Some).map_err(|_| Broken::Form(format!("{name} must be a number of litres.")))
-        }
+        typed => typed.parse::<f64>().map(Some).map_err(|_| above(field, VESSEL_MOST)),
     };
     let setup = Setup {
         lang: Some(form.lang.clone()),
         name: Some(form.name.trim().chars().take(NAME_MOST).collect()),
-        tank_l: litres("The tank", &form.tank_l)?,
-        liquid_l: litres("The slurry", &form.liquid_l)?,
-        gas_store_l: litres("The gas store", &form.store_l)?,
+        tank_l: litres("tank_l", &form.tank_l)?,
+        liquid_l: litres("liquid_l", &form.liquid_l)?,
+        gas_store_l: litres("store_l", &form.store_l)?,
         place: (!place.is_empty()).then(|| place.to_owned()),
         seeded: None,
         shade: Walls::from_id(&form.walls),
@@ -78,13 +73,11 @@ pub async fn household(
     if let (Some(tank), Some(liquid)) = (setup.tank_l, setup.liquid_l)
         && liquid > tank
     {
-        return Err(Broken::Form(format!(
-            "Slurry of {liquid} L does not fit a tank of {tank} L; mend one of the two."
-        )));
+        return Err(Broken::form("form-slurry-fits", [("liquid", liquid.into()), ("tank", tank.into())]));
     }
     let gateway = gateway(&pages, &form.gateway)?;
-    let mut decision =
-        set_up(&pages.mind, &phone, &gateway, &setup, now).map_err(|error| Broken::Form(error.to_string()))?;
+    let mut decision = set_up(&pages.mind, &phone, &gateway, &setup, now)
+        .map_err(|SetupError::Number { what, most, .. }| above(what, most))?;
     decision.audit = Some(format!("{} set the household up; they agreed to texts", worker.name));
     let kept = pages.store.keep(Cause::Hand, &nobody(), decision, now).await?;
     Ok(Redirect::to(&format!("/household/{}", kept.household)))

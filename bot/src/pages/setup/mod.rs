@@ -9,7 +9,7 @@ mod rules;
 mod wording;
 
 use super::access::{Bar, Role, Worker};
-use super::{Broken, Pages, page};
+use super::{Broken, Pages, Tongue, page};
 use crate::store::{EMERGENCY, FeedWord, KEEP_TEXTS_DAYS, Member, NEEDS_PIN, Traffic};
 use askama::Template;
 use axum::Extension;
@@ -61,6 +61,7 @@ struct NumberRow {
 #[derive(Template)]
 #[template(path = "setup.html")]
 struct Setup {
+    tongue: Tongue,
     worker: Bar,
     notice: String,
     members: Vec<StaffRow>,
@@ -85,6 +86,7 @@ async fn whole(pages: &Pages, worker: &Worker, notice: String) -> Result<Respons
     let traffic = pages.store.traffic(now - Duration::days(1), now).await?;
     let lang_name = |code: &str| pages.mind.catalog.say(code, "language-name", &[]);
     page(&Setup {
+        tongue: pages.tongue(worker),
         worker: worker.bar(),
         notice,
         members: pages.store.members().await?.into_iter().map(|member| staff_row(member, lang_name)).collect(),

@@ -1,6 +1,7 @@
 //! Staff: added, changed, given a password, freed of a PIN, taken off.
 
 use super::super::access::{Role, Worker};
+use super::super::tongue::counted;
 use super::super::{Broken, Pages, hash};
 use super::whole;
 use crate::store::NewStaff;
@@ -35,7 +36,7 @@ pub async fn staff(
     let now = (pages.clock)();
     let name = form.name.trim();
     if name.is_empty() || name.chars().count() > NAME_MOST {
-        return Err(Broken::Form(format!("Give a name of 1 to {NAME_MOST} letters.")));
+        return Err(Broken::form("form-name-letters", [("most", counted(NAME_MOST))]));
     }
     let members = pages.store.members().await?;
     let known = members.iter().find(|member| member.staff.name == name);
@@ -43,7 +44,7 @@ pub async fn staff(
     let last_lead = known.is_some_and(|member| member.role == Role::Lead && member.logs_in) && leads == 1;
     let (notice, told) = match (form.act.as_str(), known) {
         ("add", Some(_)) => {
-            return Err(Broken::Form(format!("There is a {name} already; change that one, or give another name.")));
+            return Err(Broken::form("form-staff-there", [("name", name.into())]));
         }
         ("add", None) => {
             let password = password();
@@ -54,11 +55,11 @@ pub async fn staff(
                 format!("added {name} as {}", staff.role),
             )
         }
-        (_, None) => return Err(Broken::Form(format!("There is no {name} among the staff."))),
+        (_, None) => return Err(Broken::form("form-staff-none", [("name", name.into())])),
         ("role", Some(member)) => {
             let role = role(&form.role)?;
             if last_lead && role != Role::Lead {
-                return Err(Broken::Form(format!("{name} is the last lead who can log in; make another one first.")));
+                return Err(Broken::form("form-staff-last", [("name", name.into())]));
             }
             pages.store.add_staff(&NewStaff { role: role.id().into(), ..same(member) }).await?;
             (format!("{name} is {} now.", role.id()), format!("made {name} {}", role.id()))
@@ -76,7 +77,7 @@ pub async fn staff(
             (format!("The next PIN that {name} texts is theirs."), format!("freed {name} of the PIN"))
         }
         ("remove", Some(_)) if last_lead => {
-            return Err(Broken::Form(format!("{name} is the last lead who can log in; make another one first.")));
+            return Err(Broken::form("form-staff-last", [("name", name.into())]));
         }
         ("remove", Some(_)) => {
             pages.store.remove_staff(name).await?;
@@ -85,7 +86,7 @@ pub async fn staff(
                 format!("took {name} off the staff"),
             )
         }
-        _ => return Err(Broken::Form("Choose what to do.".into())),
+        _ => return Err(Broken::Form("form-choose".into())),
     };
     pages.store.write_down_alone(&format!("{} {told}", worker.name), now).await?;
     whole(&pages, &worker, notice).await
@@ -105,7 +106,7 @@ fn same(member: &crate::store::Member) -> NewStaff {
 
 fn role(id: &str) -> Result<Role, Broken> {
     let found = Role::ALL.into_iter().find(|role| role.id() == id);
-    found.ok_or_else(|| Broken::Form("Choose a role of the list.".into()))
+    found.ok_or_else(|| Broken::Form("form-choose".into()))
 }
 
 fn read(
@@ -116,11 +117,11 @@ fn read(
     password_hash: Option<String>,
 ) -> Result<NewStaff, Broken> {
     if !pages.mind.catalog.speaks(&form.lang) {
-        return Err(Broken::Form("Choose a language of the list.".into()));
+        return Err(Broken::Form("form-choose".into()));
     }
     let phone = number(&form.phone)?;
     if phone.is_some() && members.iter().any(|member| member.staff.phone == phone) {
-        return Err(Broken::Form("Another one of the staff texts from this number.".into()));
+        return Err(Broken::Form("form-staff-number".into()));
     }
     let gateway = match &phone {
         None => None,
@@ -139,7 +140,7 @@ fn read(
 /// A gateway that there is.
 pub fn gateway(pages: &Pages, name: &str) -> Result<String, Broken> {
     let found = pages.gateways.iter().find(|gateway| *gateway == name);
-    found.cloned().ok_or_else(|| Broken::Form("Choose a gateway of the list.".into()))
+    found.cloned().ok_or_else(|| Broken::Form("form-choose".into()))
 }
 
 /// A number in the form that gateways write it; `None` when none was typed.
@@ -151,7 +152,7 @@ pub fn number(typed: &str) -> Result<Option<String>, Broken> {
     let digits = number.strip_prefix('+').unwrap_or(&number);
     // The most and fewest digits of an international number: ITU-T E.164.
     if !number.starts_with('+') || !(7..=15).contains(&digits.len()) || !digits.bytes().all(|b| b.is_ascii_digit()) {
-        return Err(Broken::Form("Give the number with + and the country's code, such as +254700000000.".into()));
+        return Err(Broken::Form("form-number-shape".into()));
     }
     Ok(Some(number))
 }

@@ -1,11 +1,12 @@
 //! Rules for all households: numbers to call, words of a district, how long texts are kept.
 
 use super::super::access::Worker;
+use super::super::tongue::counted;
 use super::super::{Broken, Pages};
 use super::whole;
 use crate::places;
 use crate::store::{EMERGENCY, FeedWord, KEEP_TEXTS_DAYS, NEEDS_PIN};
-use crate::taught::{Taught, WORDS_MOST, already_means, folded};
+use crate::taught::{Meaning, Taught, WORDS_MOST, already_means, folded};
 use axum::Extension;
 use axum::extract::{Form, State};
 use axum::response::Response;
@@ -28,7 +29,7 @@ pub async fn emergency(
     let country = country(&form.country)?;
     let number = form.number.trim();
     if number.len() > 15 || !number.bytes().all(|b| b.is_ascii_digit() || matches!(b, b'+' | b' ' | b'*' | b'#')) {
-        return Err(Broken::Form("Give the number to call in digits, at most 15.".into()));
+        return Err(Broken::Form("form-call-digits".into()));
     }
     let (value, said) = match number {
         "" => (None, format!("In {country} the built-in number holds again.")),
@@ -45,7 +46,7 @@ pub async fn emergency(
 fn country(typed: &str) -> Result<String, Broken> {
     let code = typed.trim().to_uppercase();
     let known = code.len() == 2 && places::time_zone_of(&code).is_some();
-    if known { Ok(code) } else { Err(Broken::Form("Give the country as its two letters, such as KE.".into())) }
+    if known { Ok(code) } else { Err(Broken::Form("form-country".into())) }
 }
 
 #[derive(Deserialize)]
@@ -83,7 +84,7 @@ pub async fn word(
                     && known.country == word.country
                     && folded(&known.place) == folded(&word.place)
             }) {
-                return Err(Broken::Form("This word is taught there already; take it away first.".into()));
+                return Err(Broken::Form("form-word-taught".into()));
             }
             pages.store.add_feed_word(&word, now).await?;
             let place = if word.place.is_empty() { word.country.clone() } else { word.place.clone() };
@@ -99,12 +100,18 @@ fn read(pages: &Pages, worker: &Worker, form: &Word) -> Result<FeedWord, Broken>
     let words = folded(&word);
     let fits = !words.is_empty() && word.chars().count() <= WORD_MOST && words.split(' ').count() <= WORDS_MOST;
     if !fits || words.chars().any(|c| c.is_ascii_digit()) {
-        return Err(Broken::Form(format!("Give the name in 1 to {WORDS_MOST} words, without digits.")));
+        return Err(Broken::form("form-word-shape", [("most", counted(WORDS_MOST))]));
     }
-    if let Some(why) = already_means(&pages.mind, &word) {
-        return Err(Broken::Form(why));
+    let tongue = pages.tongue(worker);
+    match already_means(&pages.mind, &word) {
+        None => {}
+        Some(Meaning::Danger) => return Err(Broken::Form("form-word-danger".into())),
+        Some(Meaning::Else) => return Err(Broken::Form("form-word-else".into())),
+        Some(Meaning::Feed(feed)) => {
+            return Err(Broken::form("form-word-known", [("feed", tongue.say(&format!("feed-{feed}")).into())]));
+        }
     }
-    let feed = Feed::from_id(&form.feed).ok_or_else(|| Broken::Form("Choose a feed of the list.".into()))?;
+    let feed = Feed::from_id(&form.feed).ok_or_else(|| Broken::Form("form-choose".into()))?;
     let country = country(&form.country)?;
     Ok(FeedWord { id: 0, word, feed, country, place: form.place.trim().to_owned(), staff: worker.name.clone() })
 }
@@ -124,13 +131,16 @@ pub async fn keeping(
     Form(form): Form<Keeping>,
 ) -> Result<Response, Broken> {
     let typed = form.days.trim();
-    let days =
-        match typed {
-            "" => None,
-            typed => Some(typed.parse::<i64>().ok().filter(|days| (KEEP_LEAST..=36_500).contains(days)).ok_or_else(
-                || Broken::Form(format!("Give whole days, {KEEP_LEAST} at least, or nothing for ever.")),
-            )?),
-        };
+    let days = match typed {
+        "" => None,
+        typed => Some(
+            typed
+                .parse::<i64>()
+                .ok()
+                .filter(|days| (KEEP_LEAST..=36_500).contains(days))
+                .ok_or_else(|| Broken::form("form-days", [("least", counted(KEEP_LEAST))]))?,
+        ),
+    };
     let said = match days {
         Some(days) => {
             format!("The words of texts are forgotten after {days} days; what was told of the digester stays.")

@@ -3,7 +3,7 @@
 //! Takes a language; gives a page. Places in a sentence are filled with the longest plausible values, so that the length is true.
 
 use super::super::access::{Bar, Worker};
-use super::super::{Broken, Pages, page};
+use super::super::{Broken, Pages, Tongue, page};
 use super::Choice;
 use crate::lang::folders;
 use crate::reply::catalog::{FALLBACK, ids};
@@ -28,6 +28,7 @@ struct Row {
 #[derive(Template)]
 #[template(path = "wording.html")]
 struct Wording {
+    tongue: Tongue,
     worker: Bar,
     langs: Vec<Choice>,
     lang: String,
@@ -72,6 +73,7 @@ pub async fn wording(
         .filter(|row| !row.text.is_empty())
         .collect();
     page(&Wording {
+        tongue: pages.tongue(&worker),
         worker: worker.bar(),
         langs: catalog.languages().map(|code| Choice { id: code.into(), name: name(code) }).collect(),
         lang_name: name(&lang),
