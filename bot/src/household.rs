@@ -66,6 +66,9 @@ pub struct Talk {
     pub muted: bool,
     /// The tank was emptied and began anew under another number: only to be read from now on.
     pub closed: bool,
+    /// The number its story goes on under, once closed; the number it came from, where the tank began anew.
+    pub goes_on: Option<i64>,
+    pub came_from: Option<i64>,
     /// They told of danger, and have not texted since.
     pub alarmed: bool,
     /// The last day on which we started a text: never more than one a day.

@@ -210,7 +210,9 @@ async fn a_household_is_set_up_gets_phones_measures_and_a_tank_begun_anew() {
     assert!(facts.iter().any(|fact| fact.what == What::Tank { litres: 1000.0 }), "{facts:?}");
     assert!(facts.iter().any(|fact| fact.what == holds) && facts.iter().any(|fact| fact.what == What::Started));
     assert!(!facts.iter().any(|fact| matches!(fact.what, What::Fed { .. })), "{facts:?}");
-    assert!(browser.get("/household/2").await.contains("This story is closed"));
+    let closed = browser.get("/household/2").await;
+    assert!(closed.contains("This story is closed") && closed.contains("<a href=\"/household/3\">"), "{closed}");
+    assert!(browser.get("/household/3").await.contains("<a href=\"/household/2\">"));
     assert_eq!(browser.post("/household/2/restart", &[("sure", "yes")]).await.0, 422, "once");
     text(&node.store, "+99900000555", "b", "fed 1 kg rice").await;
     assert!(node.store.facts(3).await.expect("read").len() > facts.len());

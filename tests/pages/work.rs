@@ -87,6 +87,13 @@ async fn a_field_worker_does_a_days_work_on_the_pages() {
     assert!(page.contains("Check of a new tank: 1 good, to mend: Gas-tight."), "{page}");
     assert!(!page.contains("<i>again") && page.contains("Visits"));
 
+    // A fault is looked at by a list of its own: what only a new tank is asked is neither shown nor kept.
+    let form = browser.get("/household/1/visit?errand=fault").await;
+    assert!(form.contains("Inlet free: water poured in goes down") && !form.contains("Walls dark"), "{form}");
+    let fault = [("errand", "fault"), ("inlet_free", "bad"), ("flame_blue", "good"), ("walls_dark", "bad")];
+    assert_eq!(browser.post("/household/1/visit", &fault).await.0, 303);
+    assert!(browser.get("/household/1").await.contains("A look at a fault: 1 good, to mend: Inlet free."));
+
     // Settings: only what differs becomes a fact; what is wrong is a sentence and changes nothing.
     let before = node.store.facts(1).await.expect("read").len();
     let wrong: Vec<_> = SETTINGS.map(|(field, value)| (field, if field == "tank_l" { "5" } else { value })).into();

@@ -2,8 +2,9 @@
 //!
 //! Takes days and values; gives text. Looks (colours, letters) stand in the style sheet.
 
+use super::tongue::{Tongue, date_of};
 use bellyful_core::units::Day;
-use chrono::{Datelike, Duration, NaiveDate};
+use chrono::Datelike;
 use std::fmt::Write;
 
 pub struct Bar {
@@ -26,43 +27,43 @@ pub struct Mark {
 /// One row of the chart.
 #[derive(Default)]
 pub struct Panel {
-    title: &'static str,
+    title: String,
     bars: Vec<Bar>,
     line: Vec<Dot>,
     dots: Vec<Dot>,
-    steps: Option<(&'static str, Vec<Dot>)>,
-    limit: Option<(f64, &'static str)>,
+    steps: Option<(String, Vec<Dot>)>,
+    limit: Option<(f64, String)>,
     /// Of a level, not of an amount: its zero says nothing.
     level: bool,
     /// What the dots are, where there is a line too.
-    dots_are: Option<&'static str>,
+    dots_are: Option<String>,
     marks: Vec<Mark>,
 }
 
 impl Panel {
-    pub fn bars(title: &'static str, bars: Vec<Bar>) -> Panel {
+    pub fn bars(title: String, bars: Vec<Bar>) -> Panel {
         Panel { title, bars, ..Panel::default() }
     }
-    pub fn line(title: &'static str, line: Vec<Dot>) -> Panel {
+    pub fn line(title: String, line: Vec<Dot>) -> Panel {
         Panel { title, line, ..Panel::default() }
     }
     /// A line of something whose zero says nothing, such as warmth.
-    pub fn level(title: &'static str, line: Vec<Dot>) -> Panel {
+    pub fn level(title: String, line: Vec<Dot>) -> Panel {
         Panel { title, line, level: true, ..Panel::default() }
     }
-    pub fn dots(title: &'static str, dots: Vec<Dot>) -> Panel {
+    pub fn dots(title: String, dots: Vec<Dot>) -> Panel {
         Panel { title, dots, ..Panel::default() }
     }
-    pub fn marks(title: &'static str, marks: Vec<Mark>) -> Panel {
+    pub fn marks(title: String, marks: Vec<Mark>) -> Panel {
         Panel { title, marks, ..Panel::default() }
     }
-    pub fn and_dots(self, name: &'static str, dots: Vec<Dot>) -> Panel {
+    pub fn and_dots(self, name: String, dots: Vec<Dot>) -> Panel {
         Panel { dots_are: (!dots.is_empty()).then_some(name), dots, ..self }
     }
-    pub fn with_steps(self, name: &'static str, steps: Vec<Dot>) -> Panel {
+    pub fn with_steps(self, name: String, steps: Vec<Dot>) -> Panel {
         Panel { steps: Some((name, steps)), ..self }
     }
-    pub fn with_limit(self, limit: f64, name: &'static str) -> Panel {
+    pub fn with_limit(self, limit: f64, name: String) -> Panel {
         Panel { limit: Some((limit, name)), ..self }
     }
     pub fn is_empty(&self) -> bool {
@@ -74,7 +75,7 @@ impl Panel {
             .iter()
             .map(|bar| bar.value)
             .chain(self.line.iter().chain(&self.dots).chain(steps).map(|dot| dot.value))
-            .chain(self.limit.map(|(limit, _)| limit))
+            .chain(self.limit.iter().map(|(limit, _)| *limit))
     }
 }
 
@@ -91,19 +92,19 @@ const MONTHS_APART: i32 = 400;
 const FEW_PER_DAY: f64 = 4.0;
 
 /// The panels over the `days` days up to `today`.
-pub fn chart(today: Day, days: i32, panels: &[Panel]) -> String {
+pub fn chart(tongue: &Tongue, today: Day, days: i32, panels: &[Panel]) -> String {
     let first = today.plus(-days);
     let a_day = (WIDTH - LEFT - RIGHT) / f64::from(days + 1);
     let x = |day: Day| LEFT + f64::from(day.since(first)) * a_day;
     let inside = |day: Day| day >= first && day <= today;
     let height: f64 = panels.iter().map(|panel| TITLE + tall(panel) + GAP).sum::<f64>() + 18.0;
     let mut svg = format!(
-        "<svg class=\"chart\" viewBox=\"0 0 {WIDTH} {height}\" role=\"img\" aria-label=\"The household's story, day by day\">"
+        "<svg class=\"chart\" viewBox=\"0 0 {WIDTH} {height}\" role=\"img\" aria-label=\"{}\">",
+        escaped(&tongue.say("chart-label"))
     );
     let every = if days > MONTHS_APART { 3 } else { 1 };
     for month in months(first, today).filter(|month| date_of(*month).month0().is_multiple_of(every)) {
         let at = x(month);
-        let date = date_of(month);
         let _ =
             write!(svg, "<line class=\"grid\" x1=\"{at:.1}\" x2=\"{at:.1}\" y1=\"0\" y2=\"{:.1}\"/>", height - 16.0);
         let _ = write!(
@@ -111,21 +112,21 @@ pub fn chart(today: Day, days: i32, panels: &[Panel]) -> String {
             "<text class=\"axis\" x=\"{:.1}\" y=\"{:.1}\">{}</text>",
             at + 2.0,
             height - 4.0,
-            date.format("%-d %b")
+            escaped(&tongue.short_day(month))
         );
     }
     let mut top = 0.0;
     for panel in panels {
-        let _ = write!(svg, "<text class=\"title\" x=\"{LEFT}\" y=\"{:.1}\">{}", top + 14.0, panel.title);
+        let _ = write!(svg, "<text class=\"title\" x=\"{LEFT}\" y=\"{:.1}\">{}", top + 14.0, escaped(&panel.title));
         if let Some((name, _)) = &panel.steps {
-            let _ = write!(svg, " <tspan class=\"key\">(dashes: {name})</tspan>");
+            let _ = write!(svg, " <tspan class=\"key\">{}</tspan>", escaped(&tongue.of_name("chart-dashes", name)));
         }
-        if let Some(name) = panel.dots_are {
-            let _ = write!(svg, " <tspan class=\"key\">(dots: {name})</tspan>");
+        if let Some(name) = &panel.dots_are {
+            let _ = write!(svg, " <tspan class=\"key\">{}</tspan>", escaped(&tongue.of_name("chart-dots", name)));
         }
         svg.push_str("</text>");
         let (floor, tall) = (top + TITLE + tall(panel), tall(panel));
-        draw(&mut svg, panel, floor, tall, a_day, &x, &inside);
+        draw(&mut svg, tongue, panel, floor, tall, a_day, &x, &inside);
         top = floor + GAP;
     }
     svg.push_str("</svg>");
@@ -136,8 +137,10 @@ fn tall(panel: &Panel) -> f64 {
     if panel.marks.is_empty() { HIGH } else { LOW }
 }
 
+#[expect(clippy::too_many_arguments, reason = "the axis is worked out once, for all panels")]
 fn draw(
     svg: &mut String,
+    tongue: &Tongue,
     panel: &Panel,
     floor: f64,
     tall: f64,
@@ -158,7 +161,7 @@ fn draw(
                 "<g class=\"{class}\"><path d=\"M{at:.1} {:.1}l5 -10h-10z\"/><title>{}, {}</title></g>",
                 floor - 4.0,
                 escaped(&mark.what),
-                date_of(mark.day).format("%-d %b")
+                escaped(&tongue.short_day(mark.day))
             );
         }
         return;
@@ -167,8 +170,13 @@ fn draw(
     let y = |value: f64| floor - (value - scale.from) / (scale.to - scale.from) * tall;
     for value in scale.ticks() {
         let at = y(value);
-        let _ =
-            write!(svg, "<text class=\"axis end\" x=\"{}\" y=\"{:.1}\">{}</text>", LEFT - 4.0, at + 3.0, short(value));
+        let _ = write!(
+            svg,
+            "<text class=\"axis end\" x=\"{}\" y=\"{:.1}\">{}</text>",
+            LEFT - 4.0,
+            at + 3.0,
+            short(tongue, value)
+        );
         let _ =
             write!(svg, "<line class=\"grid\" x1=\"{LEFT}\" x2=\"{}\" y1=\"{at:.1}\" y2=\"{at:.1}\"/>", WIDTH - RIGHT);
     }
@@ -186,8 +194,8 @@ fn draw(
             x(bar.day) + a_day * 0.1,
             a_day * 0.8,
             (floor - at).max(0.0),
-            date_of(bar.day).format("%-d %b"),
-            short(bar.value)
+            escaped(&tongue.short_day(bar.day)),
+            short(tongue, bar.value)
         );
     }
     let points = |dots: &[Dot]| {
@@ -205,18 +213,19 @@ fn draw(
         let _ = write!(
             svg,
             "<circle class=\"dot\" cx=\"{at}\" cy=\"{up}\" r=\"3\"><title>{}</title></circle>",
-            short(dot.value)
+            short(tongue, dot.value)
         );
     }
-    if let Some((limit, name)) = panel.limit {
-        let at = y(limit);
+    if let Some((limit, name)) = &panel.limit {
+        let at = y(*limit);
         let _ =
             write!(svg, "<line class=\"limit\" x1=\"{LEFT}\" x2=\"{}\" y1=\"{at:.1}\" y2=\"{at:.1}\"/>", WIDTH - RIGHT);
         let _ = write!(
             svg,
-            "<text class=\"axis end limit-name\" x=\"{}\" y=\"{:.1}\">{name}</text>",
+            "<text class=\"axis end limit-name\" x=\"{}\" y=\"{:.1}\">{}</text>",
             WIDTH - RIGHT,
-            at - 3.0
+            at - 3.0,
+            escaped(name)
         );
     }
 }
@@ -252,13 +261,9 @@ pub fn escaped(words: &str) -> String {
     words.replace('&', "&amp;").replace('<', "&lt;").replace('>', "&gt;").replace('"', "&quot;")
 }
 
-fn short(value: f64) -> String {
-    let tenths = format!("{value:.1}");
-    if value.abs() >= 10.0 { format!("{value:.0}") } else { tenths.trim_end_matches(".0").to_owned() }
-}
-
-fn date_of(day: Day) -> NaiveDate {
-    NaiveDate::default() + Duration::days(i64::from(day.0))
+fn short(tongue: &Tongue, value: f64) -> String {
+    let whole = value.abs() >= 10.0 || format!("{value:.1}").ends_with(".0");
+    tongue.number(value, if whole { 0 } else { 1 })
 }
 
 /// The first days of months, within.
@@ -269,11 +274,17 @@ fn months(first: Day, last: Day) -> impl Iterator<Item = Day> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::mind::Mind;
+    use std::sync::Arc;
+
+    fn english() -> Tongue {
+        Tongue::of(&Arc::new(Mind::new(None, 1).expect("sound words")), "en")
+    }
 
     #[test]
     fn what_lies_outside_the_axis_is_not_drawn_and_the_rest_is() {
         let bars = [-3, 0, 5].map(|day| Bar { day: Day(day), value: 2.0 }).into_iter().collect();
-        let svg = chart(Day(5), 5, &[Panel::bars("Fed", bars)]);
+        let svg = chart(&english(), Day(5), 5, &[Panel::bars("Fed".into(), bars)]);
         assert_eq!(svg.matches("<rect").count(), 2);
         assert!(svg.starts_with("<svg") && svg.ends_with("</svg>"));
         assert!(!svg.contains("NaN") && !svg.contains("inf"), "{svg}");
@@ -285,21 +296,21 @@ mod tests {
             assert_eq!(Scale::of(&panel).ticks().collect::<Vec<_>>(), expected);
         };
         let dots = |values: &[f64]| values.iter().map(|value| Dot { day: Day(0), value: *value }).collect::<Vec<_>>();
-        check(Panel::line("Risk", dots(&[1.0, 96.0])), &[0.0, 50.0, 100.0]);
-        check(Panel::level("Slurry", dots(&[24.0, 27.0])), &[22.0, 24.0, 26.0]);
-        check(Panel::line("Nothing", dots(&[0.0])), &[0.0, 0.1, 0.2]);
+        check(Panel::line("Risk".into(), dots(&[1.0, 96.0])), &[0.0, 50.0, 100.0]);
+        check(Panel::level("Slurry".into(), dots(&[24.0, 27.0])), &[22.0, 24.0, 26.0]);
+        check(Panel::line("Nothing".into(), dots(&[0.0])), &[0.0, 0.1, 0.2]);
     }
 
     #[test]
     fn what_people_wrote_is_never_markup() {
         let mark = Mark { day: Day(5), danger: true, what: "<b>&".into() };
-        let svg = chart(Day(5), 5, &[Panel::marks("Visits", vec![mark])]);
+        let svg = chart(&english(), Day(5), 5, &[Panel::marks("Visits".into(), vec![mark])]);
         assert!(svg.contains("&lt;b&gt;&amp;, 6 Jan") && !svg.contains("<b>"), "{svg}");
     }
 
     #[test]
     fn one_value_alone_can_be_drawn() {
-        let svg = chart(Day(5), 5, &[Panel::dots("pH", vec![Dot { day: Day(5), value: 7.0 }])]);
+        let svg = chart(&english(), Day(5), 5, &[Panel::dots("pH".into(), vec![Dot { day: Day(5), value: 7.0 }])]);
         assert!(svg.contains("<circle") && !svg.contains("NaN"), "{svg}");
     }
 }

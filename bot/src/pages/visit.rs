@@ -4,6 +4,7 @@
 
 use super::access::{Bar, Worker};
 use super::household::known;
+use super::tongue::counted;
 use super::{Broken, Pages, Tongue, page};
 use crate::record::local_day;
 use crate::staff::name_of;
@@ -21,19 +22,27 @@ ids!(/// What staff come for.
     Errand { NewTank = "new_tank", Fault = "fault" });
 
 impl Errand {
-    pub fn name(self) -> &'static str {
-        match self {
-            Errand::NewTank => "Check of a new tank",
-            Errand::Fault => "A look at a fault",
-        }
+    pub fn name(self, tongue: &Tongue) -> String {
+        tongue.say(&format!("errand-{self}"))
     }
 }
 
-/// One thing to look at, and on which errands.
+/// One thing to look at, and on which errands; what it is stands in the pages' messages as `check-` and its id.
 pub struct Check {
     pub id: &'static str,
-    pub what: &'static str,
     on: &'static [Errand],
+}
+
+impl Check {
+    fn what(&self, tongue: &Tongue) -> String {
+        tongue.say(&format!("check-{}", self.id))
+    }
+
+    /// What it is called where only its name has room: what stands before the colon.
+    fn short(&self, tongue: &Tongue) -> String {
+        let what = self.what(tongue);
+        what.split(':').next().unwrap_or(&what).trim_end().to_owned()
+    }
 }
 
 const BOTH: &[Errand] = &[Errand::NewTank, Errand::Fault];
@@ -42,33 +51,25 @@ const FAULT: &[Errand] = &[Errand::Fault];
 
 /// Source of every row: common practice, no source. The last three of a new tank keep people safe.
 pub const CHECKS: [Check; 19] = [
-    Check { id: "walls_dark", what: "Walls dark: no light reaches the slurry", on: NEW },
-    Check { id: "gas_tight", what: "Gas-tight: soapy water on every joint, seal and seam shows no bubble", on: BOTH },
-    Check { id: "overflow_low", what: "Overflow about 50 mm lower than the mouth of the inlet", on: NEW },
-    Check { id: "overflow_open", what: "Overflow runs through a tee that is open to the air", on: BOTH },
-    Check { id: "inlet_floor", what: "Inlet pipe 50 mm wide, reaches the floor, foot cut at 45 degrees", on: NEW },
-    Check { id: "outlet_middle", what: "Outlet opens at about half height, diagonally across from the inlet", on: NEW },
-    Check {
-        id: "gas_high",
-        what: "Gas opening about 20 mm below the top; its pipe rises above the water line",
-        on: NEW,
-    },
-    Check { id: "pipe_seals", what: "Seals sit tight where the pipes go through the wall", on: BOTH },
-    Check { id: "valve", what: "Gas valve turns easily and shuts; half inch, joints not glued", on: BOTH },
-    Check { id: "water_trap", what: "Water trap at the lowest point of the gas line, drained", on: BOTH },
-    Check { id: "bag", what: "Gas bag whole, in shade, fixed, nothing sharp near it", on: BOTH },
-    Check { id: "hose", what: "Hose and stove fittings without cracks, clamped", on: BOTH },
-    Check { id: "inlet_free", what: "Inlet free: water poured in goes down", on: FAULT },
-    Check { id: "outlet_free", what: "Outlet free: as much comes out as goes in", on: FAULT },
-    Check { id: "level", what: "Slurry stands at the overflow", on: FAULT },
-    Check { id: "flame_blue", what: "Flame steady and blue", on: FAULT },
-    Check { id: "flame_far", what: "Flame and sparks far from tank, bag and pipes; kitchen has moving air", on: BOTH },
-    Check { id: "nobody_falls_in", what: "Lids shut; no child or animal can fall in; slurry pit fenced", on: BOTH },
-    Check {
-        id: "family_told",
-        what: "Family knows: gas explodes, egg smell poisons, wash hands, never enter",
-        on: BOTH,
-    },
+    Check { id: "walls_dark", on: NEW },
+    Check { id: "gas_tight", on: BOTH },
+    Check { id: "overflow_low", on: NEW },
+    Check { id: "overflow_open", on: BOTH },
+    Check { id: "inlet_floor", on: NEW },
+    Check { id: "outlet_middle", on: NEW },
+    Check { id: "gas_high", on: NEW },
+    Check { id: "pipe_seals", on: BOTH },
+    Check { id: "valve", on: BOTH },
+    Check { id: "water_trap", on: BOTH },
+    Check { id: "bag", on: BOTH },
+    Check { id: "hose", on: BOTH },
+    Check { id: "inlet_free", on: FAULT },
+    Check { id: "outlet_free", on: FAULT },
+    Check { id: "level", on: FAULT },
+    Check { id: "flame_blue", on: FAULT },
+    Check { id: "flame_far", on: BOTH },
+    Check { id: "nobody_falls_in", on: BOTH },
+    Check { id: "family_told", on: BOTH },
 ];
 
 /// Longest note.
@@ -84,7 +85,8 @@ struct VisitPage {
     name: String,
     worker: Bar,
     errand: Errand,
-    checks: Vec<&'static Check>,
+    /// Id and words of each.
+    checks: Vec<(&'static str, String)>,
 }
 
 #[derive(Deserialize)]
@@ -101,13 +103,14 @@ pub async fn show(
 ) -> Result<Response, Broken> {
     let situation = known(&pages, id).await?;
     let errand = Errand::from_id(&asked.errand).unwrap_or(Errand::NewTank);
+    let tongue = pages.tongue(&worker);
     page(&VisitPage {
-        tongue: pages.tongue(&worker),
         id,
         name: situation.household.as_ref().map(name_of).unwrap_or_default(),
         worker: worker.bar(),
         errand,
-        checks: of(errand).collect(),
+        checks: of(errand).map(|check| (check.id, check.what(&tongue))).collect(),
+        tongue,
     })
 }
 
@@ -134,7 +137,14 @@ pub async fn keep(
     }
     let visit =
         Visit { at: now, day: local_day(now, zone), kind: errand.id().into(), staff: worker.name.clone(), found, note };
-    pages.store.keep_visit(id, &visit, &format!("{} was there. {}", worker.name, told(&visit))).await?;
+    pages
+        .store
+        .keep_visit(
+            id,
+            &visit,
+            &format!("{} was there. {}", worker.name, told(&Tongue::of_record(&pages.mind), &visit)),
+        )
+        .await?;
     Ok(Redirect::to(&format!("/household/{id}#visits")))
 }
 
@@ -150,22 +160,23 @@ fn found(errand: Errand, form: &BTreeMap<String, String>) -> BTreeMap<String, bo
 }
 
 /// A visit in a line: what is to be mended first.
-pub fn told(visit: &Visit) -> String {
-    let name = Errand::from_id(&visit.kind).map_or("Visit", Errand::name);
-    let bad: Vec<&str> = CHECKS
+pub fn told(tongue: &Tongue, visit: &Visit) -> String {
+    let name = Errand::from_id(&visit.kind).map_or_else(|| tongue.say("visits-head"), |errand| errand.name(tongue));
+    let bad: Vec<String> = CHECKS
         .iter()
         .filter(|check| visit.found.get(check.id) == Some(&false))
-        .map(|check| check.what.split(':').next().unwrap_or(check.what))
+        .map(|check| check.short(tongue))
         .collect();
     let good = visit.found.values().filter(|good| **good).count();
-    let mend = if bad.is_empty() { "nothing to mend".to_owned() } else { format!("to mend: {}", bad.join("; ")) };
-    let note = if visit.note.is_empty() { String::new() } else { format!(" {}", visit.note) };
-    format!("{name}: {good} good, {mend}.{note}")
+    let id = if bad.is_empty() { "visit-told-good" } else { "visit-told" };
+    let values = [("errand", name.into()), ("good", counted(good)), ("bad", bad.join("; ").into())];
+    format!("{} {}", tongue.with(id, &values), visit.note).trim_end().to_owned()
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::mind::Mind;
     use bellyful_core::units::Day;
 
     #[test]
@@ -183,7 +194,8 @@ mod tests {
             found,
             note: "Back on Monday".into(),
         };
-        assert_eq!(told(&visit), "Check of a new tank: 1 good, to mend: Gas-tight. Back on Monday");
+        let tongue = Tongue::of(&Arc::new(Mind::new(None, 1).expect("sound words")), "en");
+        assert_eq!(told(&tongue, &visit), "Check of a new tank: 1 good, to mend: Gas-tight. Back on Monday");
     }
 
     #[test]

@@ -79,7 +79,8 @@ impl<'a> Voice<'a> {
         (!wordings.is_empty()).then(|| Piece::or(Rank::Heard, wordings))
     }
 
-    fn item(&self, fact: &Fact, today: Day) -> Option<String> {
+    /// What was told, without the day it holds from.
+    pub fn undated(&self, fact: &Fact, today: Day) -> Option<String> {
         let measured = |value: &Option<f64>, unit: &Option<Unit>| Some(self.amount((*value)?, (*unit)?));
         let item = match &fact.what {
             What::Fed { feed, amount, unit } => match measured(amount, unit) {
@@ -108,9 +109,7 @@ impl<'a> Voice<'a> {
             What::Tank { litres } => self.say("item-tank", &[("litres", self.number(*litres).into())]),
             What::Store { litres } => self.say("item-store", &[("litres", self.number(*litres).into())]),
             What::Walls { look } => self.say("item-walls", &[("look", look.id().into())]),
-            What::Started => {
-                return Some(self.say("item-started", &[("days", Value::Number(f64::from(today.since(fact.day))))]));
-            }
+            What::Started => self.say("item-started", &[("days", Value::Number(f64::from(today.since(fact.day))))]),
             What::Removed { amount, unit } => self.say("item-removed", &[("amount", measured(amount, unit)?.into())]),
             What::Alkali { what, amount, unit } => self.say(
                 "item-alkali",
@@ -132,9 +131,13 @@ impl<'a> Voice<'a> {
             | What::Corrected { .. }
             | What::Retracted { .. } => return None,
         };
+        Some(item.trim().to_owned())
+    }
+
+    fn item(&self, fact: &Fact, today: Day) -> Option<String> {
+        let item = self.undated(fact, today)?;
         let ago = today.since(fact.day);
-        let dated = ago > 0 && !matches!(fact.what, What::Seeded { .. });
-        let item = item.trim().to_owned();
+        let dated = ago > 0 && !matches!(fact.what, What::Seeded { .. } | What::Started);
         Some(match dated {
             true => self.say("item-day", &[("item", item.into()), ("days", Value::Number(f64::from(ago)))]),
             false => item,

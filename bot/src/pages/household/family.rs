@@ -191,6 +191,7 @@ pub async fn restart(
             feed_unit: old.talk.feed_unit,
             water_unit: old.talk.water_unit,
             last_heard: old.talk.last_heard,
+            came_from: Some(id),
             ..Talk::default()
         },
         ..old.clone()
@@ -211,6 +212,11 @@ pub async fn restart(
     };
     pages.store.keep(Cause::Hand, &situation, end, now).await?;
     let kept = pages.store.keep(Cause::Hand, &nobody(), begun, now).await?;
+    let situation = known(&pages, id).await?;
+    let mut closed = situation.household.clone().ok_or(Broken::NoHousehold(id))?;
+    closed.talk.goes_on = Some(kept.household);
+    let link = Decision { household: Some(closed), ..Decision::default() };
+    pages.store.keep(Cause::Hand, &situation, link, now).await?;
     Ok(Redirect::to(&format!("/household/{}", kept.household)))
 }
 

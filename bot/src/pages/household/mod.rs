@@ -10,9 +10,9 @@ mod what_if;
 
 use super::access::{Bar, Role, Worker};
 use super::chart::chart;
+use super::tongue::counted;
 use super::{Broken, Pages, Tongue, page, visit};
 use crate::household::Situation;
-use crate::mind::Mind;
 use crate::record::local_day;
 use crate::reply::segments::size;
 use crate::reply::word::Voice;
@@ -25,7 +25,6 @@ use axum::Extension;
 use axum::extract::{Path, Query, State};
 use axum::response::Response;
 use bellyful_core::units::Day;
-use chrono::{Duration, NaiveDate};
 use family::PhoneRow;
 pub use family::{measure, phone, reminders, restart};
 use panels::{Told, panels};
@@ -53,13 +52,13 @@ struct Line {
 }
 
 struct Figure {
-    name: &'static str,
+    name: String,
     value: String,
 }
 
 struct Span {
     days: i32,
-    name: &'static str,
+    name: String,
     chosen: bool,
 }
 
@@ -91,6 +90,9 @@ struct Story {
     measures: Vec<Choice>,
     muted: bool,
     closed: bool,
+    /// Numbers under which the story goes on, and under which it began.
+    goes_on: Option<i64>,
+    came_from: Option<i64>,
     told: Vec<(String, String)>,
     visits: Vec<(String, String)>,
 }
@@ -121,65 +123,58 @@ pub async fn show(
     let believed = Believed::on(&situation, household, today);
     let advice = believed.advise();
     let voice = Voice::in_lang(&pages.mind.catalog, &worker.lang);
+    let tongue = pages.tongue(&worker);
     let doing = voice.doing(&advice, believed.for_today(), &believed.so_far.site, &believed.mix()).fullest().to_owned();
     let trail = pages.store.trail(id, TRAIL).await?;
     let visits = pages.store.visits(id, visit::SHOWN).await?;
-    let marks = visits.iter().map(|visit| (visit.day, visit::told(visit))).collect();
+    let marks = visits.iter().map(|visit| (visit.day, visit::told(&tongue, visit))).collect();
     let told = Told { household, facts: &facts, said: &said, believed: &believed, visits: marks };
-    let chart = chart(today, days, &panels(&told, &voice, today, days));
+    let chart = chart(&tongue, today, days, &panels(&told, &tongue, &voice, today, days));
     let site = &believed.so_far.site;
     page(&Story {
-        tongue: pages.tongue(&worker),
         id,
         name: name_of(household),
         worker: worker.bar(),
         acts: worker.role >= Role::Field && !household.talk.closed,
         number: shown_number(&situation, worker.role),
         doing,
-        figures: figures(&believed, &advice, today),
-        spans: SPANS.iter().map(|span| span_named(*span, days)).collect(),
+        figures: figures(&tongue, &believed, &advice, today),
+        spans: SPANS
+            .iter()
+            .map(|span| Span { days: *span, name: tongue.say(&format!("span-{span}")), chosen: *span == days })
+            .collect(),
         chart,
-        lines: said.iter().rev().take(SHOWN).map(|said| line(&pages.mind, &voice, said)).collect(),
-        trail: trail.into_iter().map(|(at, what)| (at.format("%-d %b %Y %H:%M").to_string(), what)).collect(),
-        alarm: alarm(&voice, &situation),
-        what_if: what_if::told(&situation, &believed, &asked.ration, &asked.water),
-        ration: if asked.ration.is_empty() { format!("{:.1}", advice.ration_kg) } else { asked.ration },
-        water: if asked.water.is_empty() { format!("{:.1}", advice.water_l) } else { asked.water },
-        settings: settings::numbers(household, site),
+        lines: said.iter().rev().take(SHOWN).map(|said| line(&tongue, &voice, said)).collect(),
+        trail: trail.into_iter().map(|(at, what)| (tongue.full_moment(at), what)).collect(),
+        alarm: alarm(&tongue, &voice, &situation),
+        what_if: what_if::told(&tongue, &situation, &believed, &asked.ration, &asked.water),
+        ration: if asked.ration.is_empty() { tongue.number(advice.ration_kg, 1) } else { asked.ration },
+        water: if asked.water.is_empty() { tongue.number(advice.water_l, 1) } else { asked.water },
+        settings: settings::numbers(&tongue, household, site),
         langs: settings::langs(&pages.mind, household),
-        walls: settings::walls(site),
-        workers: settings::workers(&pages.store.staff().await?, household),
+        walls: settings::walls(&tongue, site),
+        workers: settings::workers(&tongue, &pages.store.staff().await?, household),
         phones: family::rows(pages.store.all_phones(id).await?, worker.role),
         gateways: pages.gateways.clone(),
         measures: settings::measures(&voice),
         muted: household.talk.muted,
         closed: household.talk.closed,
-        told: settings::told(&facts),
+        goes_on: household.talk.goes_on,
+        came_from: household.talk.came_from,
+        told: settings::told(&tongue, &voice, &facts),
         visits: visits
             .iter()
-            .map(|visit| (format!("{}, {}", date(visit.day), visit.staff), visit::told(visit)))
+            .map(|visit| (format!("{}, {}", tongue.day(visit.day), visit.staff), visit::told(&tongue, visit)))
             .collect(),
+        tongue,
     })
 }
 
-fn span_named(days: i32, chosen: i32) -> Span {
-    let name = match days {
-        30 => "30 days",
-        120 => "120 days",
-        365 => "A year",
-        _ => "5 years",
-    };
-    Span { days, name, chosen: days == chosen }
-}
-
-fn date(day: Day) -> String {
-    (NaiveDate::default() + Duration::days(i64::from(day.0))).format("%-d %b %Y").to_string()
-}
-
-fn alarm(voice: &Voice, situation: &Situation) -> String {
+fn alarm(tongue: &Tongue, voice: &Voice, situation: &Situation) -> String {
     let Some(alarm) = situation.alarms.first() else { return String::new() };
     let signs: Vec<String> = alarm.signs.iter().map(|sign| voice.sign_name(*sign)).collect();
-    format!("{}, told {}: \"{}\"", signs.join(", "), alarm.at.format("%-d %b %H:%M"), alarm.said)
+    let (signs, when) = (signs.join(", ").into(), tongue.moment(alarm.at).into());
+    tongue.with("house-alarm", &[("signs", signs), ("when", when), ("said", alarm.said.as_str().into())])
 }
 
 fn shown_number(situation: &Situation, role: Role) -> String {
@@ -196,41 +191,35 @@ fn shown(number: &str, role: Role) -> String {
     }
 }
 
-fn figures(believed: &Believed, advice: &bellyful_core::advice::Advice, today: Day) -> Vec<Figure> {
+fn figures(tongue: &Tongue, believed: &Believed, advice: &bellyful_core::advice::Advice, today: Day) -> Vec<Figure> {
     let load = believed.so_far.ledger.load(today, 7, believed.so_far.liquid());
     let site = &believed.so_far.site;
-    let figure = |name, value: String| Figure { name, value };
+    let figure = |name: &str, value: String| Figure { name: tongue.say(name), value };
+    let no_feed = || tongue.say("figure-no-feed");
     vec![
-        figure("Risk of souring, 14 days", format!("{:.0}%", advice.risk * 100.0)),
-        figure("OLR, 7 days", format!("{:.2} kg VS/m3/d", load.olr)),
-        figure("HRT, 7 days", load.hrt_d.map_or("no feed".into(), |days| format!("{days:.0} d"))),
-        figure("TS going in", load.ts_share.map_or("no feed".into(), |share| format!("{:.0}%", share * 100.0))),
-        figure("Slurry", format!("{:.0} °C", believed.so_far.slurry_c(today))),
-        figure("Gas today", format!("{:.0} min", advice.gas_minutes)),
-        figure("Started", site.started.map_or("not told".into(), date)),
+        figure("figure-risk", format!("{:.0}%", advice.risk * 100.0)),
+        figure("figure-olr", tongue.with("figure-olr-is", &[("n", tongue.number(load.olr, 2).into())])),
+        figure("figure-hrt", load.hrt_d.map_or_else(no_feed, |days| format!("{days:.0} d"))),
+        figure("figure-ts", load.ts_share.map_or_else(no_feed, |share| format!("{:.0}%", share * 100.0))),
+        figure("figure-slurry", format!("{:.0} °C", believed.so_far.slurry_c(today))),
+        figure("figure-gas", format!("{:.0} min", advice.gas_minutes)),
+        figure("figure-started", site.started.map_or_else(|| tongue.say("not-told"), |day| tongue.day(day))),
     ]
 }
 
-fn line(mind: &Mind, voice: &Voice, said: &Said) -> Line {
+fn line(tongue: &Tongue, voice: &Voice, said: &Said) -> Line {
     let reasons = said.advice.as_ref().map_or(vec![], |advice| {
-        advice.reasons.iter().map(|reason| mind.catalog.say(voice.lang, &format!("why-{reason}"), &[])).collect()
+        advice.reasons.iter().map(|reason| voice.say(&format!("why-{reason}"), &[])).collect()
     });
     let note = said.advice.as_ref().map_or(String::new(), |advice| {
-        let segments = size(&said.text).segments;
-        format!(
-            "{} · ration {:.1} kg, {:.1} L · risk {:.0}% · {segments} {}",
-            advice.verdict,
-            advice.ration_kg,
-            advice.water_l,
-            advice.risk * 100.0,
-            if segments == 1 { "segment" } else { "segments" }
-        )
+        let values = [
+            ("verdict", tongue.say(&format!("verdict-{}", advice.verdict)).into()),
+            ("kg", tongue.number(advice.ration_kg, 1).into()),
+            ("water", tongue.number(advice.water_l, 1).into()),
+            ("risk", tongue.number(advice.risk * 100.0, 0).into()),
+            ("segments", tongue.with("segments", &[("n", counted(size(&said.text).segments))]).into()),
+        ];
+        tongue.with("talk-note", &values)
     });
-    Line {
-        ours: said.ours,
-        when: said.at.format("%a %-d %b %H:%M").to_string(),
-        text: said.text.clone(),
-        note,
-        reasons,
-    }
+    Line { ours: said.ours, when: tongue.moment(said.at), text: said.text.clone(), note, reasons }
 }

@@ -2,6 +2,7 @@
 //!
 //! Takes facts, texts and what is believed; gives panels. Draws what was told, advised and believed, concludes nothing.
 
+use super::super::Tongue;
 use super::super::chart::{Bar, Dot, Mark, Panel};
 use crate::household::Household;
 use crate::record::local_day;
@@ -25,7 +26,7 @@ pub struct Told<'a> {
 }
 
 /// What was told, advised and believed, over the `days` days up to `today`.
-pub fn panels(told: &Told, voice: &Voice, today: Day, days: i32) -> Vec<Panel> {
+pub fn panels(told: &Told, tongue: &Tongue, voice: &Voice, today: Day, days: i32) -> Vec<Panel> {
     let ledger = ledger(told);
     let liquid = told.believed.so_far.liquid();
     let all = || (0..=days).map(|back| today.plus(back - days));
@@ -47,18 +48,18 @@ pub fn panels(told: &Told, voice: &Voice, today: Day, days: i32) -> Vec<Panel> {
     });
     let visits = told.visits.iter().map(|(day, what)| Mark { day: *day, danger: false, what: what.clone() });
     vec![
-        Panel::bars("Fed, kg a day", bars(|day| (!day.portions.is_empty()).then(|| day.wet().get())))
-            .with_steps("ration advised", advised(|advice| advice.ration_kg)),
-        Panel::bars("Water, L a day", bars(|day| (day.water.get() > 0.0).then(|| day.water.get()))),
-        Panel::line("OLR over 7 days, kg VS/m3/d", olr).with_limit(olr_most, "most, unstirred"),
-        Panel::bars("Cooked, min a day", bars(|day| day.burned.map(|minutes| minutes.get())))
-            .with_steps("gas we counted on", advised(|advice| advice.gas_minutes)),
-        Panel::line("Chance of souring in 14 days, %", advised(|advice| advice.risk * 100.0)),
-        Panel::level("Slurry, °C: believed", all().map(|day| warmth(told.believed, day)).collect())
-            .and_dots("told", dots(|day| day.slurry_c)),
-        Panel::dots("pH told", dots(|day| day.ph)),
-        Panel::marks("Signs told", signs.collect()),
-        Panel::marks("Visits", visits.collect()),
+        Panel::bars(tongue.say("chart-fed"), bars(|day| (!day.portions.is_empty()).then(|| day.wet().get())))
+            .with_steps(tongue.say("chart-advised"), advised(|advice| advice.ration_kg)),
+        Panel::bars(tongue.say("chart-water"), bars(|day| (day.water.get() > 0.0).then(|| day.water.get()))),
+        Panel::line(tongue.say("chart-olr"), olr).with_limit(olr_most, tongue.say("chart-most")),
+        Panel::bars(tongue.say("chart-cooked"), bars(|day| day.burned.map(|minutes| minutes.get())))
+            .with_steps(tongue.say("chart-gas"), advised(|advice| advice.gas_minutes)),
+        Panel::line(tongue.say("chart-risk"), advised(|advice| advice.risk * 100.0)),
+        Panel::level(tongue.say("chart-slurry"), all().map(|day| warmth(told.believed, day)).collect())
+            .and_dots(tongue.say("chart-told"), dots(|day| day.slurry_c)),
+        Panel::dots(tongue.say("chart-ph"), dots(|day| day.ph)),
+        Panel::marks(tongue.say("chart-signs"), signs.collect()),
+        Panel::marks(tongue.say("visits-head"), visits.collect()),
     ]
     .into_iter()
     .filter(|panel| !panel.is_empty())

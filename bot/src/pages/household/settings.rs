@@ -3,9 +3,9 @@
 //! Takes a form; gives facts, told on the day of the change, so that the history of each setting is kept with all else.
 
 use super::super::access::Worker;
-use super::super::{Broken, Pages, Sentence};
+use super::super::tongue::date_of;
+use super::super::{Broken, Pages, Sentence, Tongue};
 use super::acts::{known, told_by_hand};
-use super::date;
 use crate::household::{Household, Sender, Staff};
 use crate::mind::Mind;
 use crate::places;
@@ -26,7 +26,7 @@ use std::sync::Arc;
 /// A field of the form.
 pub struct Setting {
     pub field: &'static str,
-    pub name: &'static str,
+    pub name: String,
     pub value: String,
     pub kind: &'static str,
 }
@@ -39,23 +39,20 @@ pub struct Choice {
 }
 
 /// The fields that are typed.
-pub fn numbers(household: &Household, site: &Site) -> Vec<Setting> {
+pub fn numbers(tongue: &Tongue, household: &Household, site: &Site) -> Vec<Setting> {
     let litres = |value: Option<f64>| value.map_or(String::new(), |value| format!("{value}"));
-    let text = |field, name, value| Setting { field, name, value, kind: "text" };
-    let started = site.started.map(|day| NaiveDate::default() + chrono::Duration::days(i64::from(day.0)));
+    let setting =
+        |field: &'static str, kind, value| Setting { field, name: tongue.say(&format!("set-{field}")), value, kind };
+    let text = |field, value| setting(field, "text", value);
+    let started = site.started.map(date_of);
     vec![
-        text("name", "Name", household.name.clone()),
-        text("place", "Place", site.place.clone().unwrap_or_default()),
-        text("tank_l", "Tank, L", litres(site.tank_l)),
-        text("liquid_l", "Slurry up to the overflow, L", litres(site.liquid_l)),
-        text("store_l", "Gas store, L", litres(site.store_l)),
-        text("people", "People at table", site.people.map_or(String::new(), |count| count.to_string())),
-        Setting {
-            field: "started",
-            name: "First filled on",
-            value: started.map_or(String::new(), |day| day.format("%Y-%m-%d").to_string()),
-            kind: "date",
-        },
+        text("name", household.name.clone()),
+        text("place", site.place.clone().unwrap_or_default()),
+        text("tank_l", litres(site.tank_l)),
+        text("liquid_l", litres(site.liquid_l)),
+        text("store_l", litres(site.store_l)),
+        text("people", site.people.map_or(String::new(), |count| count.to_string())),
+        setting("started", "date", started.map_or(String::new(), |day| day.format("%Y-%m-%d").to_string())),
     ]
 }
 
@@ -65,15 +62,18 @@ pub fn langs(mind: &Mind, household: &Household) -> Vec<Choice> {
     mind.catalog.languages().map(choice).collect()
 }
 
-pub fn walls(site: &Site) -> Vec<Choice> {
-    let nothing = Choice { id: String::new(), name: "not told".into(), chosen: site.walls.is_none() };
-    let of =
-        |walls: &Walls| Choice { id: walls.id().into(), name: walls.id().into(), chosen: site.walls == Some(*walls) };
+pub fn walls(tongue: &Tongue, site: &Site) -> Vec<Choice> {
+    let nothing = Choice { id: String::new(), name: tongue.say("not-told"), chosen: site.walls.is_none() };
+    let of = |walls: &Walls| Choice {
+        id: walls.id().into(),
+        name: tongue.say(&format!("walls-{walls}")),
+        chosen: site.walls == Some(*walls),
+    };
     std::iter::once(nothing).chain(Walls::ALL.iter().map(of)).collect()
 }
 
-pub fn workers(staff: &[Staff], household: &Household) -> Vec<Choice> {
-    let nobody = Choice { id: String::new(), name: "nobody".into(), chosen: household.staff_id.is_none() };
+pub fn workers(tongue: &Tongue, staff: &[Staff], household: &Household) -> Vec<Choice> {
+    let nobody = Choice { id: String::new(), name: tongue.say("nobody"), chosen: household.staff_id.is_none() };
     let of = |staff: &Staff| Choice {
         id: staff.id.to_string(),
         name: staff.name.clone(),
@@ -89,26 +89,20 @@ pub fn measures(voice: &Voice) -> Vec<Choice> {
 }
 
 /// What was told of the digester, latest first: the day it holds from, and what.
-pub fn told(facts: &[Fact]) -> Vec<(String, String)> {
-    let what = |fact: &Fact| {
-        Some(match &fact.what {
-            What::Tank { litres } => format!("tank {litres} L"),
-            What::Liquid { litres } => format!("slurry up to the overflow {litres} L"),
-            What::Store { litres } => format!("gas store {litres} L"),
-            What::Walls { look } => format!("walls {look}"),
-            What::Started => "first filled".into(),
-            What::Seeded { feed, amount, unit } => format!(
-                "started with {} {}",
-                feed.id().replace('_', " "),
-                amount.zip(*unit).map_or(String::new(), |(amount, unit)| format!("{amount} {}", unit.id()))
-            ),
-            What::People { count } => format!("{count} people"),
-            What::Place { name } => format!("place {name}"),
-            What::Measure { unit, litres } => format!("their {unit} holds {litres} L"),
-            _ => return None,
-        })
+pub fn told(tongue: &Tongue, voice: &Voice, facts: &[Fact]) -> Vec<(String, String)> {
+    let what = |fact: &Fact| match &fact.what {
+        What::Liquid { litres } => Some(tongue.count("told-liquid", litres)),
+        What::Started => Some(tongue.say("told-started")),
+        What::Tank { .. }
+        | What::Store { .. }
+        | What::Walls { .. }
+        | What::Seeded { .. }
+        | What::People { .. }
+        | What::Place { .. }
+        | What::Measure { .. } => voice.undated(fact, fact.day),
+        _ => None,
     };
-    facts.iter().rev().filter_map(|fact| Some((date(fact.day), what(fact)?))).take(TOLD_MOST).collect()
+    facts.iter().rev().filter_map(|fact| Some((tongue.day(fact.day), what(fact)?))).take(TOLD_MOST).collect()
 }
 
 const TOLD_MOST: usize = 40;
@@ -150,7 +144,11 @@ pub async fn settle(
         let sender = Sender::Family { household: id, stopped: false };
         situation = pages.store.situation(&sender, Wanted { household: None, since: Some(first) }).await?;
     }
-    let said: Vec<String> = told(&facts).into_iter().map(|(_, what)| what).collect();
+    let record = Tongue::of_record(&pages.mind);
+    let said: Vec<String> = told(&record, &Voice::in_lang(&pages.mind.catalog, record.lang()), &facts)
+        .into_iter()
+        .map(|(_, what)| what)
+        .collect();
     let recorded = Recorded { household, facts, taken_back: vec![], doubt: None };
     let audit = format!("{} changed the settings {}", worker.name, said.join(", ")).trim_end().to_owned();
     let decision = told_by_hand(&situation, recorded, today, audit);

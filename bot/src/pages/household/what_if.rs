@@ -2,7 +2,9 @@
 //!
 //! Takes belief and an amount as typed; gives a sentence. Keeps nothing.
 
+use super::super::Tongue;
 use crate::household::Situation;
+use crate::reply::catalog::Value;
 use crate::twins::Believed;
 use bellyful_core::advice::{Advice, advise};
 use bellyful_core::fact::{Fact, Unit, What};
@@ -16,7 +18,7 @@ const MOST: f64 = 500.0;
 const SUPPOSED: i64 = i64::MAX / 2;
 
 /// What two weeks of `ration` and `water` a day come to, or what is wrong with what was typed. `None`: nothing asked.
-pub fn told(situation: &Situation, believed: &Believed, ration: &str, water: &str) -> Option<String> {
+pub fn told(tongue: &Tongue, situation: &Situation, believed: &Believed, ration: &str, water: &str) -> Option<String> {
     if ration.trim().is_empty() {
         return None;
     }
@@ -25,19 +27,23 @@ pub fn told(situation: &Situation, believed: &Believed, ration: &str, water: &st
         typed.replace(',', ".").parse::<f64>().ok().filter(|n| (0.0..=MOST).contains(n))
     };
     let (Some(kg), Some(water_l)) = (number(ration), number(water)) else {
-        return Some(format!("Give kilograms and litres a day as numbers from 0 to {MOST:.0}."));
+        return Some(tongue.with("if-wrong", &[("most", MOST.into())]));
     };
     let (load, advice) = ahead(situation, believed, kg, water_l);
-    Some(format!(
-        "With {kg:.1} kg of the usual mix and {water_l:.1} L water every day: in {DAYS} days OLR {:.2} kg VS/m3/d, HRT {}, \
-         risk of souring {:.0}%, gas {:.0} min a day. Then the bot would say: {}, up to {:.1} kg.",
-        load.olr,
-        load.hrt_d.map_or("without end".into(), |days| format!("{days:.0} d")),
-        advice.risk * 100.0,
-        advice.gas_minutes,
-        advice.verdict,
-        advice.ration_kg
-    ))
+    let number = |value, decimals| Value::Text(tongue.number(value, decimals));
+    let hrt = load.hrt_d.map_or(tongue.say("if-no-end"), |days| format!("{days:.0} d"));
+    let values = [
+        ("kg", number(kg, 1)),
+        ("water", number(water_l, 1)),
+        ("days", f64::from(DAYS).into()),
+        ("olr", number(load.olr, 2)),
+        ("hrt", hrt.into()),
+        ("risk", number(advice.risk * 100.0, 0)),
+        ("gas", number(advice.gas_minutes, 0)),
+        ("verdict", tongue.say(&format!("verdict-{}", advice.verdict)).into()),
+        ("ration", number(advice.ration_kg, 1)),
+    ];
+    Some(tongue.with("if-told", &values))
 }
 
 /// Load over the last week and advice, after two weeks of the same feed.
