@@ -53,11 +53,16 @@ async fn staff_are_added_given_roles_and_taken_off_and_the_last_lead_stays() {
         matches!(node.store.sender("+99900000802").await.expect("read"), Sender::Staff(staff) if staff.lang == "sw")
     );
     assert_eq!(browser.post("/setup/staff", &add).await.0, 422, "one name, one person");
-    let role = |name: &'static str, role: &'static str| [("act", "role"), ("name", name), ("role", role)];
+    let role =
+        |name: &'static str, role: &'static str| [("act", "change"), ("name", name), ("role", role), ("lang", "hi")];
     assert_eq!(browser.post("/setup/staff", &role("lead", "viewer")).await.0, 422, "the last lead stays one");
     assert_eq!(browser.post("/setup/staff", &[("act", "remove"), ("name", "lead")]).await.0, 422);
     assert_eq!(browser.post("/setup/staff", &role("Asha", "king")).await.0, 422);
-    assert_eq!(browser.post("/setup/staff", &role("Asha", "lead")).await.0, 200);
+    let (status, page) = browser.post("/setup/staff", &role("Asha", "lead")).await;
+    assert!(status == 200 && page.contains("Asha is lead now. Asha reads"), "{page}");
+    let cookie = login(&browser.url, "Asha", password).await.expect("may log in");
+    let hindi = Browser { url: browser.url.clone(), cookie };
+    assert!(hindi.get("/setup").await.contains("<html lang=\"hi\">"));
     assert_eq!(browser.post("/setup/staff", &[("act", "remove"), ("name", "Asha")]).await.0, 200);
     assert_eq!(node.store.sender("+99900000802").await.expect("read"), Sender::Stranger { stopped: false });
     let trail = node.store.trail(0, 20).await.expect("read");
@@ -89,7 +94,7 @@ async fn a_word_taught_once_is_understood_from_every_household_there() {
     text(&node.store, "+99900000777", "b", "fed 7 kg zumbulu today").await;
     assert_eq!(fed().await, 0, "another district's word");
     let (status, page) = browser.post("/setup/word", &teach("Zumbulu", "Kisumu")).await;
-    assert!(status == 200 && page.contains("In Kisumu, Zumbulu is cattle manure from now on."), "{page}");
+    assert!(status == 200 && page.contains("In Kisumu, Zumbulu is cow dung from now on."), "{page}");
     text(&node.store, "+99900000777", "c", "we fed 7 kg ZUMBULU, 5 L water").await;
     assert_eq!(fed().await, 1);
     assert_eq!(browser.post("/setup/word", &teach("zumbulu", "kisumu")).await.0, 422, "taught already");

@@ -51,6 +51,7 @@ date-day = { $day } { month-short } { $year }
 date-short = { $day } { month-short }
 date-moment = { $day } { month-short } { $time }
 date-full-moment = { $day } { month-short } { $year } { $time }
+date-month = { month } { $year }
 
 ### Log-in
 login-title = Log in
@@ -278,6 +279,195 @@ check-flame_blue = Flame steady and blue
 check-flame_far = Flame and sparks far from tank, bag and pipes; kitchen has moving air
 check-nobody_falls_in = Lids shut; no child or animal can fall in; slurry pit fenced
 check-family_told = Family knows: gas explodes, egg smell poisons, wash hands, never enter
+
+### Programme
+prog-months = Months back
+prog-fuel = Cooked on before
+prog-share = Share of wood that does not grow again, 0 to 1
+prog-work-out = Work it out
+prog-by-month = By month
+prog-by-place = By place
+prog-month = Month
+prog-place = Place
+prog-no-place = place not told
+prog-nothing = Nothing was told in these months.
+prog-heard = Households heard
+prog-working = Cooking on gas
+prog-fed = Fed, kg
+prog-slurry = Slurry out, L
+prog-hours = Cooked, h
+prog-gas = Gas burned, m3
+prog-spared = { $name } spared, kg
+prog-co2e = CO2e spared, kg
+prog-texts = Texts in / out
+prog-segments = Segments paid
+prog-csv = A row a household and month, as CSV
+prog-how = How it is counted
+prog-method = Only gas that families told they burned counts: minutes at the stove, 300 L of biogas an hour ({ $methane }% methane, wet, { $celsius } °C). Fuel spared is what gives the same heat in the pot: gas stove 55%, three-stone fire 12%, charcoal stove 25%, wick stove 45%. CO2e over 100 years with the potentials of AR6, emission factors of IPCC 2006, in the form of AMS-I.E net of 5% leakage elsewhere, { $share } of the { $name } counted as not growing again; less methane leaked, taken as { $leak }% of what was made where nobody measured it. Slurry out is what went in: as much leaves as enters. The sums are estimates; a claim for credits needs its own survey.
+fuel-wood = wood
+fuel-charcoal = charcoal
+fuel-lpg = LPG
+fuel-kerosene = kerosene
+
+### Broadcast
+cast-title = Broadcast { $name }
+cast-text = Your words, as they go to each family after your name
+cast-lang = Language
+cast-place = Place
+cast-staff = Field worker
+cast-need = Need
+cast-all-langs = all languages
+cast-all-places = all places
+cast-all-staff = all field workers
+cast-all-needs = whatever they need
+cast-nobody = Nobody fits.
+cast-would = { $n ->
+    [one] { $n } household
+   *[other] { $n } households
+}, { $segments } to pay.
+cast-without = { $n } more fit but said STOP or MUTE, or have no phone: they get nothing.
+cast-when = The first goes { $first }, the last { $last }; at night each waits for its morning. At most one a second.
+cast-send = Send to { $n }
+cast-look = Look before it goes
+cast-look-again = Look again
+cast-before = Sent before
+cast-row = { $when }, { $staff }, to { $audience } · { $progress } · { $state }
+cast-progress = { $sent } of { $all } sent
+cast-done = done
+cast-going = going out
+cast-stopped = stopped { $name }
+cast-everybody = all households
+cast-to = { $when }, { $staff }, to { $audience }
+cast-sent = Sent
+cast-waiting = Waiting
+cast-not-sent = Not sent
+cast-last = The last goes
+cast-stop = Stop it: { $n } do not go
+cast-see = See how far it is
+cast-all = All broadcasts
+
+### People and set-up
+setup-on-page = On this page
+setup-staff = Staff
+setup-household = New household
+setup-gateways = Gateways
+setup-words = Feed names
+setup-numbers = Numbers to call
+setup-keeping = How long texts are kept
+setup-wording = Wording
+role-viewer = viewer
+role-field = field worker
+role-lead = lead
+role-long-viewer = viewer: sees, numbers masked
+role-long-field = field worker: acts for households
+role-long-lead = lead: sets up people and rules
+staff-no-phone = no phone
+staff-phone = { $number } by { $gateway }
+staff-no-log-in = no log-in
+staff-has-pin = PIN set
+staff-role-of = Role of { $name }
+staff-lang-of = Language of { $name }
+staff-new-password = New password
+staff-free-pin = Free of PIN
+staff-pin-all = By text, everybody needs a PIN once a day.
+staff-pin-own = By text, a PIN is asked only of who has chosen one.
+staff-pin-leave = Leave it to each
+staff-pin-need = Everybody needs one
+staff-add-head = Add somebody
+staff-add = Add
+staff-role = Role
+staff-lang = Language
+number-texts = Number they text from
+family-head = New household, or a second tank
+family-fine = A second tank has a model of its own: give it its own name and a number of its own. A household that texts by itself appears without this form.
+family-town = Nearest town
+family-agreed = They agreed to get texts
+family-do = Set it up
+traffic-head = Gateways, the last 24 hours
+traffic-none = No gateway is configured.
+traffic-state = State
+traffic-in = Texts in
+traffic-last-in = Last in
+traffic-sent = Sent
+traffic-delivered = Reported delivered
+traffic-lost = Not taken
+traffic-waiting = Waiting
+traffic-stuck = texts wait
+traffic-stuck-why = texts wait: { $name }
+traffic-many-lost = many are not taken
+traffic-quiet = quiet for a day
+traffic-well = well
+traffic-never = none
+ago-now = just now
+ago-minutes = { $n } min ago
+ago-hours = { $n } h ago
+words-head = Feed names of the district
+words-fine = A word taught here once is understood in the texts of every household there.
+words-word = Their word
+words-means = Means
+words-country = Country, two letters
+words-place = Only where the place is (empty: whole country)
+words-teach = Teach it
+words-none = No word is taught yet.
+words-by = taught by { $name }
+words-off = Take away
+words-off-label = Take away { $name }
+call-head = Numbers to call in danger
+call-fine = Named in the alarm text. Ask the country's authority; where none is known, the text says to call for help.
+call-number = Number (empty: the built-in one)
+call-set = Set it
+call-all = All { $n } numbers
+call-own = set here
+keep-days = Days until the words of texts are forgotten (empty: for ever). Amounts, dates and advice stay; segments paid are then counted no further back.
+said-password = { $name } may log in with the password { $password }. It is shown this once.
+said-new-password = The new password of { $name } is { $password }. It is shown this once.
+said-role = { $name } is { $role } now.
+said-lang = { $name } reads { $lang } from the next log-in on.
+said-pin-free = The next PIN that { $name } texts is theirs.
+said-off = { $name } is off the staff; their households are nobody's now.
+said-call-built-in = In { $country } the built-in number holds again.
+said-call = In danger, families in { $country } are told to call { $number }.
+said-word-off = The word is taken away.
+said-word = In { $place }, { $word } is { $feed } from now on.
+said-keep = The words of texts are forgotten after { $n } days; what was told of the digester stays.
+said-keep-ever = Texts are kept for ever.
+said-pin-all = Whoever has no PIN is asked to choose one before they are told of any household.
+said-pin-own = Whoever has no PIN is told of households without one.
+
+### Wording
+wording-title = Wording in { $name }
+wording-lead = { $n } messages and parts of messages, { $long } longer than one segment by themselves. A text is put together from them and shortened to its room.
+wording-letters = { $n ->
+    [one] { $n } letter
+   *[other] { $n } letters
+}
+wording-dear = letters of two bytes
+
+### The phone on a page
+try-title = A phone to try
+try-phone = Phone
+try-staff = Staff pages
+try-choose = Choose a household beside, or start as a new family. Then text as that family would.
+try-screen = Screen of the phone
+try-empty = No text yet. Say hello, or tell what you fed.
+try-text = Your text
+try-send = Send
+try-filling = History is being lived
+try-filling-fine = Each household texts its way through { $n } days. Those that are whole can be picked.
+try-again = Look again
+try-whose = Whose phone?
+try-day-of = day { $day } of { $days }
+try-new = Start as a new family
+try-new-family = A new family
+try-invented = Households, names, numbers and district are invented; what the bot says to them is worked out.
+try-time = Time
+try-now = It is { $name }.
+try-day = Let a day go by
+try-cautions = Cautions
+try-caution-burns = Biogas burns, and mixed with air it explodes. No flame near tank, bag or pipes.
+try-caution-poison = The gas that smells of rotten eggs poisons; strong gas cannot be smelt any more.
+try-caution-germs = Slurry carries germs: wash hands. Never enter a tank or pit, not even after someone.
+try-caution-codes = What is texted is advice. Local codes and licensed fitters come first.
 
 ### What was typed into a form and cannot be taken
 form-letters = Write a text of 1 to { $most } letters.

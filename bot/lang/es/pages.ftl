@@ -51,6 +51,7 @@ date-day = { $day } { month-short } { $year }
 date-short = { $day } { month-short }
 date-moment = { $day } { month-short } { $time }
 date-full-moment = { $day } { month-short } { $year } { $time }
+date-month = { month } de { $year }
 
 ### Entrada
 login-title = Entrar
@@ -278,6 +279,195 @@ check-flame_blue = Llama firme y azul
 check-flame_far = Llama y chispas lejos de tanque, bolsa y tubos; la cocina tiene aire
 check-nobody_falls_in = Tapas cerradas; ningún niño ni animal puede caer; pozo cercado
 check-family_told = La familia sabe: el gas explota, el olor a huevo envenena, lavarse las manos, nunca entrar
+
+### Programa
+prog-months = Meses hacia atrás
+prog-fuel = Antes cocinaban con
+prog-share = Parte de la leña que no vuelve a crecer, de 0 a 1
+prog-work-out = Calcular
+prog-by-month = Por mes
+prog-by-place = Por lugar
+prog-month = Mes
+prog-place = Lugar
+prog-no-place = lugar sin decir
+prog-nothing = No se dijo nada en estos meses.
+prog-heard = Hogares que escribieron
+prog-working = Cocinan con gas
+prog-fed = Carga, kg
+prog-slurry = Lodo que sale, L
+prog-hours = Cocina, h
+prog-gas = Gas quemado, m3
+prog-spared = { $name }: ahorro, kg
+prog-co2e = CO2e evitado, kg
+prog-texts = Mensajes que entran / salen
+prog-segments = Segmentos pagados
+prog-csv = Una fila por hogar y mes, en CSV
+prog-how = Cómo se cuenta
+prog-method = Solo cuenta el gas que las familias dijeron haber quemado: minutos de estufa, 300 L de biogás por hora ({ $methane }% de metano, húmedo, { $celsius } °C). El combustible ahorrado es el que da el mismo calor en la olla: estufa de gas 55%, fogón de tres piedras 12%, estufa de carbón 25%, de mecha 45%. CO2e a 100 años con los potenciales del AR6 y los factores del IPCC 2006, en la forma de AMS-I.E, menos 5% de fugas en otra parte; { $share } del combustible ({ $name }) se cuenta como que no vuelve a crecer; menos el metano fugado, tomado como { $leak }% de lo producido donde nadie lo midió. El lodo que sale es lo que entró. Las sumas son estimaciones; un reclamo de créditos necesita su propia encuesta.
+fuel-wood = leña
+fuel-charcoal = carbón
+fuel-lpg = gas LP
+fuel-kerosene = queroseno
+
+### Aviso a muchos
+cast-title = Aviso { $name }
+cast-text = Sus palabras, como llegan a cada familia después de su nombre
+cast-lang = Idioma
+cast-place = Lugar
+cast-staff = Trabajador de campo
+cast-need = Lo que necesitan
+cast-all-langs = todos los idiomas
+cast-all-places = todos los lugares
+cast-all-staff = todos los trabajadores
+cast-all-needs = lo que sea
+cast-nobody = Nadie coincide.
+cast-would = { $n ->
+    [one] { $n } hogar
+   *[other] { $n } hogares
+}, se pagan { $segments }.
+cast-without = { $n } más coinciden, pero dijeron STOP o MUTE o no tienen teléfono: no reciben nada.
+cast-when = El primero sale { $first }, el último { $last }; de noche cada uno espera su mañana. A lo más uno por segundo.
+cast-send = Enviar a { $n }
+cast-look = Mirar antes de enviar
+cast-look-again = Mirar otra vez
+cast-before = Enviados antes
+cast-row = { $when }, { $staff }, a { $audience } · { $progress } · { $state }
+cast-progress = { $sent } de { $all } enviados
+cast-done = terminado
+cast-going = saliendo
+cast-stopped = parado { $name }
+cast-everybody = todos los hogares
+cast-to = { $when }, { $staff }, a { $audience }
+cast-sent = Enviados
+cast-waiting = En espera
+cast-not-sent = Sin enviar
+cast-last = El último sale
+cast-stop = Parar: { $n } no salen
+cast-see = Ver cuánto va
+cast-all = Todos los avisos
+
+### Personas y ajustes
+setup-on-page = En esta página
+setup-staff = Personal
+setup-household = Hogar nuevo
+setup-gateways = Pasarelas
+setup-words = Nombres de comidas
+setup-numbers = Números de emergencia
+setup-keeping = Cuánto se guardan los mensajes
+setup-wording = Redacción
+role-viewer = lector
+role-field = trabajador de campo
+role-lead = responsable
+role-long-viewer = lector: mira, con números tapados
+role-long-field = trabajador de campo: actúa por los hogares
+role-long-lead = responsable: ajusta personas y reglas
+staff-no-phone = sin teléfono
+staff-phone = { $number } por { $gateway }
+staff-no-log-in = sin entrada
+staff-has-pin = con PIN
+staff-role-of = Función de { $name }
+staff-lang-of = Idioma de { $name }
+staff-new-password = Contraseña nueva
+staff-free-pin = Quitar PIN
+staff-pin-all = Por mensaje, todos necesitan un PIN una vez al día.
+staff-pin-own = Por mensaje, solo se pide PIN a quien eligió uno.
+staff-pin-leave = Que cada quien decida
+staff-pin-need = Que todos tengan uno
+staff-add-head = Añadir a alguien
+staff-add = Añadir
+staff-role = Función
+staff-lang = Idioma
+number-texts = Número desde el que escriben
+family-head = Hogar nuevo, o un segundo tanque
+family-fine = Un segundo tanque tiene su propio modelo: dele nombre y número propios. Un hogar que escribe por sí mismo aparece sin este formulario.
+family-town = Pueblo más cercano
+family-agreed = Aceptaron recibir mensajes
+family-do = Registrar
+traffic-head = Pasarelas, últimas 24 horas
+traffic-none = No hay ninguna pasarela configurada.
+traffic-state = Estado
+traffic-in = Entran
+traffic-last-in = Último
+traffic-sent = Enviados
+traffic-delivered = Entregados, según aviso
+traffic-lost = No aceptados
+traffic-waiting = En espera
+traffic-stuck = hay mensajes en espera
+traffic-stuck-why = hay mensajes en espera: { $name }
+traffic-many-lost = muchos no se aceptan
+traffic-quiet = un día en silencio
+traffic-well = bien
+traffic-never = ninguno
+ago-now = ahora mismo
+ago-minutes = hace { $n } min
+ago-hours = hace { $n } h
+words-head = Nombres de comidas del distrito
+words-fine = Una palabra enseñada aquí una vez se entiende en los mensajes de todos los hogares de allí.
+words-word = Su palabra
+words-means = Significa
+words-country = País, dos letras
+words-place = Solo donde el lugar es (vacío: todo el país)
+words-teach = Enseñar
+words-none = Ninguna palabra enseñada todavía.
+words-by = la enseñó { $name }
+words-off = Quitar
+words-off-label = Quitar { $name }
+call-head = Números para llamar en peligro
+call-fine = Van en el mensaje de alarma. Pregunte a la autoridad del país; donde no se conoce ninguno, el mensaje dice que pidan ayuda.
+call-number = Número (vacío: el incorporado)
+call-set = Poner
+call-all = Los { $n } números
+call-own = puesto aquí
+keep-days = Días hasta que se olvidan las palabras de los mensajes (vacío: para siempre). Cantidades, fechas y consejos quedan; los segmentos pagados ya no se cuentan más atrás.
+said-password = { $name } puede entrar con la contraseña { $password }. Se muestra solo esta vez.
+said-new-password = La contraseña nueva de { $name } es { $password }. Se muestra solo esta vez.
+said-role = { $name } ahora es { $role }.
+said-lang = { $name } lee { $lang } desde la próxima entrada.
+said-pin-free = El próximo PIN que escriba { $name } será el suyo.
+said-off = { $name } ya no es del personal; sus hogares no son de nadie ahora.
+said-call-built-in = En { $country } vale otra vez el número incorporado.
+said-call = En peligro, a las familias de { $country } se les dice que llamen al { $number }.
+said-word-off = La palabra se quitó.
+said-word = En { $place }, { $word } es { $feed } desde ahora.
+said-keep = Las palabras de los mensajes se olvidan a los { $n } días; lo dicho del digestor queda.
+said-keep-ever = Los mensajes se guardan para siempre.
+said-pin-all = A quien no tiene PIN se le pide elegir uno antes de decirle nada de un hogar.
+said-pin-own = A quien no tiene PIN se le habla de los hogares sin él.
+
+### Redacción
+wording-title = Redacción en { $name }
+wording-lead = { $n } mensajes y partes de mensajes, { $long } más largos que un segmento por sí solos. Un texto se arma con ellos y se acorta a su espacio.
+wording-letters = { $n ->
+    [one] { $n } letra
+   *[other] { $n } letras
+}
+wording-dear = letras de dos bytes
+
+### El teléfono en una página
+try-title = Un teléfono para probar
+try-phone = Teléfono
+try-staff = Páginas del personal
+try-choose = Elija un hogar al lado, o empiece como familia nueva. Luego escriba como lo haría esa familia.
+try-screen = Pantalla del teléfono
+try-empty = Sin mensajes todavía. Salude, o diga qué cargó.
+try-text = Su mensaje
+try-send = Enviar
+try-filling = Se está viviendo la historia
+try-filling-fine = Cada hogar escribe a lo largo de { $n } días. Los que ya están completos se pueden elegir.
+try-again = Mirar otra vez
+try-whose = ¿De quién es el teléfono?
+try-day-of = día { $day } de { $days }
+try-new = Empezar como familia nueva
+try-new-family = Una familia nueva
+try-invented = Hogares, nombres, números y distrito son inventados; lo que el bot les dice se calcula.
+try-time = Tiempo
+try-now = Es { $name }.
+try-day = Dejar pasar un día
+try-cautions = Precauciones
+try-caution-burns = El biogás arde, y mezclado con aire explota. Ninguna llama cerca del tanque, la bolsa o los tubos.
+try-caution-poison = El gas que huele a huevo podrido envenena; si es fuerte, ya no se huele.
+try-caution-germs = El lodo lleva microbios: lávese las manos. Nunca entre a un tanque o pozo, ni tras alguien.
+try-caution-codes = Lo que se escribe es consejo. Las normas locales y los instaladores autorizados van primero.
 
 ### Lo que se escribió en un formulario y no se puede tomar
 form-letters = Escriba un texto de 1 a { $most } letras.

@@ -51,6 +51,7 @@ date-day = { $day } { month-short } { $year }
 date-short = { $day } { month-short }
 date-moment = { $day } { month-short } { $time }
 date-full-moment = { $day } { month-short } { $year } { $time }
+date-month = { month } { $year }
 
 ### Entrée
 login-title = Entrer
@@ -278,6 +279,195 @@ check-flame_blue = Flamme stable et bleue
 check-flame_far = Flamme et étincelles loin de la cuve, du sac et des tuyaux ; cuisine aérée
 check-nobody_falls_in = Couvercles fermés ; ni enfant ni animal ne peut tomber ; fosse clôturée
 check-family_told = La famille sait : le gaz explose, l'odeur d'œuf empoisonne, se laver les mains, ne jamais entrer
+
+### Programme
+prog-months = Mois en arrière
+prog-fuel = Cuisaient avant au
+prog-share = Part du bois qui ne repousse pas, de 0 à 1
+prog-work-out = Calculer
+prog-by-month = Par mois
+prog-by-place = Par lieu
+prog-month = Mois
+prog-place = Lieu
+prog-no-place = lieu pas dit
+prog-nothing = Rien n'a été dit ces mois-là.
+prog-heard = Ménages entendus
+prog-working = Cuisent au gaz
+prog-fed = Chargé, kg
+prog-slurry = Boue sortie, L
+prog-hours = Cuisson, h
+prog-gas = Gaz brûlé, m3
+prog-spared = { $name } : économie, kg
+prog-co2e = CO2e évité, kg
+prog-texts = Messages reçus / envoyés
+prog-segments = Segments payés
+prog-csv = Une ligne par ménage et par mois, en CSV
+prog-how = Comment on compte
+prog-method = Seul compte le gaz que les familles disent avoir brûlé : minutes de feu, 300 L de biogaz par heure ({ $methane } % de méthane, humide, { $celsius } °C). Le combustible économisé est celui qui donne la même chaleur dans la marmite : feu à gaz 55 %, trois pierres 12 %, fourneau à charbon 25 %, réchaud à mèche 45 %. CO2e sur 100 ans avec les potentiels de l'AR6 et les facteurs du GIEC 2006, sous la forme d'AMS-I.E, moins 5 % de fuites ailleurs ; { $share } du combustible ({ $name }) compte comme ne repoussant pas ; moins le méthane échappé, pris à { $leak } % de la production là où personne n'a mesuré. La boue sortie est ce qui est entré. Les sommes sont des estimations ; une demande de crédits exige sa propre enquête.
+fuel-wood = bois
+fuel-charcoal = charbon de bois
+fuel-lpg = GPL
+fuel-kerosene = pétrole lampant
+
+### Message à tous
+cast-title = Message à tous { $name }
+cast-text = Vos mots, tels qu'ils arrivent à chaque famille après votre nom
+cast-lang = Langue
+cast-place = Lieu
+cast-staff = Agent de terrain
+cast-need = Besoin
+cast-all-langs = toutes les langues
+cast-all-places = tous les lieux
+cast-all-staff = tous les agents
+cast-all-needs = quel que soit le besoin
+cast-nobody = Personne ne correspond.
+cast-would = { $n ->
+    [one] { $n } ménage
+   *[other] { $n } ménages
+}, { $segments } à payer.
+cast-without = { $n } de plus correspondent mais ont dit STOP ou MUTE, ou n'ont pas de téléphone : ils ne reçoivent rien.
+cast-when = Le premier part { $first }, le dernier { $last } ; la nuit, chacun attend son matin. Un par seconde au plus.
+cast-send = Envoyer à { $n }
+cast-look = Regarder avant l'envoi
+cast-look-again = Regarder encore
+cast-before = Envoyés avant
+cast-row = { $when }, { $staff }, à { $audience } · { $progress } · { $state }
+cast-progress = { $sent } sur { $all } envoyés
+cast-done = fini
+cast-going = en cours
+cast-stopped = arrêté { $name }
+cast-everybody = tous les ménages
+cast-to = { $when }, { $staff }, à { $audience }
+cast-sent = Envoyés
+cast-waiting = En attente
+cast-not-sent = Pas envoyés
+cast-last = Le dernier part
+cast-stop = Arrêter : { $n } ne partent pas
+cast-see = Voir où cela en est
+cast-all = Tous les messages
+
+### Personnes et réglages
+setup-on-page = Sur cette page
+setup-staff = Personnel
+setup-household = Nouveau ménage
+setup-gateways = Passerelles
+setup-words = Noms des aliments
+setup-numbers = Numéros d'urgence
+setup-keeping = Durée de garde des messages
+setup-wording = Formulations
+role-viewer = lecteur
+role-field = agent de terrain
+role-lead = responsable
+role-long-viewer = lecteur : voit, numéros masqués
+role-long-field = agent de terrain : agit pour les ménages
+role-long-lead = responsable : règle personnes et règles
+staff-no-phone = pas de téléphone
+staff-phone = { $number } par { $gateway }
+staff-no-log-in = sans accès
+staff-has-pin = PIN choisi
+staff-role-of = Rôle de { $name }
+staff-lang-of = Langue de { $name }
+staff-new-password = Nouveau mot de passe
+staff-free-pin = Libérer du PIN
+staff-pin-all = Par message, chacun a besoin d'un PIN une fois par jour.
+staff-pin-own = Par message, le PIN n'est demandé qu'à qui en a choisi un.
+staff-pin-leave = Laisser le choix
+staff-pin-need = Un PIN pour tous
+staff-add-head = Ajouter quelqu'un
+staff-add = Ajouter
+staff-role = Rôle
+staff-lang = Langue
+number-texts = Numéro d'où ils écrivent
+family-head = Nouveau ménage, ou deuxième cuve
+family-fine = Une deuxième cuve a son propre modèle : donnez-lui son nom et son numéro. Un ménage qui écrit de lui-même apparaît sans ce formulaire.
+family-town = Ville la plus proche
+family-agreed = Ils acceptent les messages
+family-do = Inscrire
+traffic-head = Passerelles, dernières 24 heures
+traffic-none = Aucune passerelle n'est configurée.
+traffic-state = État
+traffic-in = Reçus
+traffic-last-in = Dernier reçu
+traffic-sent = Envoyés
+traffic-delivered = Signalés remis
+traffic-lost = Refusés
+traffic-waiting = En attente
+traffic-stuck = des messages attendent
+traffic-stuck-why = des messages attendent : { $name }
+traffic-many-lost = beaucoup sont refusés
+traffic-quiet = calme depuis un jour
+traffic-well = bien
+traffic-never = aucun
+ago-now = à l'instant
+ago-minutes = il y a { $n } min
+ago-hours = il y a { $n } h
+words-head = Noms des aliments du district
+words-fine = Un mot appris ici une fois est compris dans les messages de tous les ménages de là-bas.
+words-word = Leur mot
+words-means = Veut dire
+words-country = Pays, deux lettres
+words-place = Seulement là où le lieu est (vide : tout le pays)
+words-teach = Apprendre
+words-none = Aucun mot appris encore.
+words-by = appris par { $name }
+words-off = Retirer
+words-off-label = Retirer { $name }
+call-head = Numéros à appeler en danger
+call-fine = Donnés dans le message d'alarme. Demandez à l'autorité du pays ; sans numéro connu, le message dit d'appeler à l'aide.
+call-number = Numéro (vide : celui d'origine)
+call-set = Fixer
+call-all = Les { $n } numéros
+call-own = fixé ici
+keep-days = Jours avant l'oubli des mots des messages (vide : jamais). Quantités, dates et conseils restent ; les segments payés ne se comptent alors pas plus loin en arrière.
+said-password = { $name } peut entrer avec le mot de passe { $password }. Il n'est montré que cette fois.
+said-new-password = Le nouveau mot de passe de { $name } est { $password }. Il n'est montré que cette fois.
+said-role = { $name } est maintenant { $role }.
+said-lang = { $name } lit { $lang } dès la prochaine entrée.
+said-pin-free = Le prochain PIN que { $name } envoie est le sien.
+said-off = { $name } n'est plus du personnel ; ses ménages ne sont plus à personne.
+said-call-built-in = Pour { $country }, le numéro d'origine vaut de nouveau.
+said-call = En danger, on dit aux familles de { $country } d'appeler le { $number }.
+said-word-off = Le mot est retiré.
+said-word = À { $place }, { $word } veut dire { $feed } désormais.
+said-keep = Les mots des messages sont oubliés après { $n } jours ; ce qui fut dit du digesteur reste.
+said-keep-ever = Les messages sont gardés pour toujours.
+said-pin-all = Qui n'a pas de PIN doit en choisir un avant d'apprendre quoi que ce soit d'un ménage.
+said-pin-own = Qui n'a pas de PIN est renseigné sur les ménages sans cela.
+
+### Formulations
+wording-title = Formulations en { $name }
+wording-lead = { $n } messages et parties de messages, dont { $long } plus longs qu'un segment à eux seuls. Un texte en est composé puis raccourci à sa place.
+wording-letters = { $n ->
+    [one] { $n } lettre
+   *[other] { $n } lettres
+}
+wording-dear = lettres de deux octets
+
+### Le téléphone sur une page
+try-title = Un téléphone pour essayer
+try-phone = Téléphone
+try-staff = Pages du personnel
+try-choose = Choisissez un ménage à côté, ou commencez en nouvelle famille. Écrivez ensuite comme elle le ferait.
+try-screen = Écran du téléphone
+try-empty = Pas encore de message. Dites bonjour, ou ce que vous avez chargé.
+try-text = Votre message
+try-send = Envoyer
+try-filling = L'histoire est en train de se vivre
+try-filling-fine = Chaque ménage écrit pendant { $n } jours. Ceux qui sont complets peuvent être choisis.
+try-again = Regarder encore
+try-whose = Le téléphone de qui ?
+try-day-of = jour { $day } sur { $days }
+try-new = Commencer en nouvelle famille
+try-new-family = Une nouvelle famille
+try-invented = Ménages, noms, numéros et district sont inventés ; ce que le bot leur dit est calculé.
+try-time = Temps
+try-now = Nous sommes { $name }.
+try-day = Laisser passer un jour
+try-cautions = Précautions
+try-caution-burns = Le biogaz brûle, et mêlé à l'air il explose. Aucune flamme près de la cuve, du sac ou des tuyaux.
+try-caution-poison = Le gaz qui sent l'œuf pourri empoisonne ; trop fort, on ne le sent plus.
+try-caution-germs = La boue porte des microbes : lavez-vous les mains. N'entrez jamais dans une cuve ou une fosse, même après quelqu'un.
+try-caution-codes = Les messages sont des conseils. Les règles locales et les installateurs agréés passent d'abord.
 
 ### Ce qui a été écrit dans un formulaire et ne peut être pris
 form-letters = Écrivez un texte de 1 à { $most } lettres.

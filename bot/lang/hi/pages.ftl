@@ -51,6 +51,7 @@ date-day = { $day } { month-short } { $year }
 date-short = { $day } { month-short }
 date-moment = { $day } { month-short } { $time }
 date-full-moment = { $day } { month-short } { $year } { $time }
+date-month = { month } { $year }
 
 ### अंदर आना
 login-title = अंदर आएँ
@@ -272,6 +273,195 @@ check-flame_blue = लौ स्थिर और नीली
 check-flame_far = आग और चिनगारी टंकी, बैग, पाइप से दूर; रसोई हवादार
 check-nobody_falls_in = ढक्कन बंद; बच्चा या जानवर गिर नहीं सकता; गड्ढे पर बाड़
 check-family_told = परिवार जानता है: गैस फटती है, अंडे की बू ज़हर है, हाथ धोएँ, अंदर कभी न जाएँ
+
+### कार्यक्रम
+prog-months = कितने महीने पीछे
+prog-fuel = पहले किस पर पकाते थे
+prog-share = लकड़ी का हिस्सा जो दोबारा नहीं उगता, 0 से 1
+prog-work-out = हिसाब करें
+prog-by-month = महीने के अनुसार
+prog-by-place = जगह के अनुसार
+prog-month = महीना
+prog-place = जगह
+prog-no-place = जगह नहीं बताई
+prog-nothing = इन महीनों में कुछ नहीं बताया गया।
+prog-heard = जिन परिवारों ने लिखा
+prog-working = गैस पर पकाते हैं
+prog-fed = डाला, किग्रा
+prog-slurry = निकला घोल, लीटर
+prog-hours = पकाया, घंटे
+prog-gas = जली गैस, घन मी
+prog-spared = बची { $name }, किग्रा
+prog-co2e = बचा CO2e, किग्रा
+prog-texts = संदेश आए / गए
+prog-segments = चुकाए खंड
+prog-csv = हर परिवार और महीने की एक पंक्ति, CSV में
+prog-how = हिसाब कैसे होता है
+prog-method = सिर्फ़ वही गैस गिनी जाती है जो परिवारों ने जलाई बताई: चूल्हे के मिनट, 300 लीटर बायोगैस प्रति घंटा ({ $methane }% मीथेन, नम, { $celsius } °C)। बचा ईंधन वह है जो बर्तन में उतनी ही गर्मी दे: गैस चूल्हा 55%, तीन पत्थर 12%, कोयला चूल्हा 25%, बत्ती चूल्हा 45%। CO2e 100 साल पर, AR6 के मान और IPCC 2006 के गुणांक, AMS-I.E के रूप में, कहीं और के 5% रिसाव घटाकर; ईंधन ({ $name }) का { $share } हिस्सा दोबारा न उगने वाला माना; रिसी मीथेन घटाकर, जहाँ किसी ने नहीं नापा वहाँ बनी गैस का { $leak }%। निकला घोल उतना ही है जितना गया। ये अनुमान हैं; क्रेडिट के दावे के लिए अलग सर्वेक्षण चाहिए।
+fuel-wood = लकड़ी
+fuel-charcoal = कोयला
+fuel-lpg = एलपीजी
+fuel-kerosene = मिट्टी का तेल
+
+### सबको संदेश
+cast-title = सबको संदेश { $name }
+cast-text = आपके शब्द, जैसे वे आपके नाम के बाद हर परिवार को जाएँगे
+cast-lang = भाषा
+cast-place = जगह
+cast-staff = क्षेत्र कर्मचारी
+cast-need = ज़रूरत
+cast-all-langs = सब भाषाएँ
+cast-all-places = सब जगहें
+cast-all-staff = सब कर्मचारी
+cast-all-needs = कोई भी ज़रूरत
+cast-nobody = कोई मेल नहीं खाता।
+cast-would = { $n ->
+    [one] { $n } परिवार
+   *[other] { $n } परिवार
+}, { $segments } का ख़र्च।
+cast-without = { $n } और मेल खाते हैं, पर उन्होंने STOP या MUTE कहा या फ़ोन नहीं है: उन्हें कुछ नहीं मिलेगा।
+cast-when = पहला { $first } को जाएगा, आख़िरी { $last } को; रात में हर एक अपनी सुबह का इंतज़ार करता है। एक सेकंड में ज़्यादा से ज़्यादा एक।
+cast-send = { $n } को भेजें
+cast-look = भेजने से पहले देखें
+cast-look-again = फिर देखें
+cast-before = पहले भेजे गए
+cast-row = { $when }, { $staff }, { $audience } को · { $progress } · { $state }
+cast-progress = { $all } में से { $sent } भेजे गए
+cast-done = पूरा हुआ
+cast-going = जा रहा है
+cast-stopped = { $name } को रोका
+cast-everybody = सब परिवार
+cast-to = { $when }, { $staff }, { $audience } को
+cast-sent = भेजे गए
+cast-waiting = इंतज़ार में
+cast-not-sent = नहीं भेजे
+cast-last = आख़िरी जाएगा
+cast-stop = रोकें: { $n } नहीं जाएँगे
+cast-see = देखें कहाँ तक पहुँचा
+cast-all = सब संदेश
+
+### लोग और सेटिंग
+setup-on-page = इस पन्ने पर
+setup-staff = कर्मचारी
+setup-household = नया परिवार
+setup-gateways = गेटवे
+setup-words = खाने के नाम
+setup-numbers = मदद के नंबर
+setup-keeping = संदेश कब तक रखे जाएँ
+setup-wording = बॉट के वाक्य
+role-viewer = दर्शक
+role-field = क्षेत्र कर्मचारी
+role-lead = प्रमुख
+role-long-viewer = दर्शक: देखता है, नंबर छिपे हुए
+role-long-field = क्षेत्र कर्मचारी: परिवारों के लिए काम करता है
+role-long-lead = प्रमुख: लोग और नियम तय करता है
+staff-no-phone = फ़ोन नहीं
+staff-phone = { $number }, { $gateway } से
+staff-no-log-in = अंदर नहीं आता
+staff-has-pin = PIN है
+staff-role-of = { $name } की भूमिका
+staff-lang-of = { $name } की भाषा
+staff-new-password = नया पासवर्ड
+staff-free-pin = PIN हटाएँ
+staff-pin-all = संदेश से काम में सबको दिन में एक बार PIN देना है।
+staff-pin-own = संदेश से काम में PIN उसी से पूछा जाता है जिसने चुना है।
+staff-pin-leave = हर एक पर छोड़ें
+staff-pin-need = सबको PIN चाहिए
+staff-add-head = किसी को जोड़ें
+staff-add = जोड़ें
+staff-role = भूमिका
+staff-lang = भाषा
+number-texts = जिस नंबर से लिखते हैं
+family-head = नया परिवार, या दूसरी टंकी
+family-fine = दूसरी टंकी का अपना हिसाब होता है: उसे अपना नाम और अपना नंबर दें। जो परिवार ख़ुद लिखता है वह इस फ़ॉर्म के बिना दिखता है।
+family-town = सबसे पास का शहर
+family-agreed = वे संदेश पाने को राज़ी हैं
+family-do = जोड़ें
+traffic-head = गेटवे, पिछले 24 घंटे
+traffic-none = कोई गेटवे नहीं लगा है।
+traffic-state = हाल
+traffic-in = आए
+traffic-last-in = आख़िरी
+traffic-sent = भेजे
+traffic-delivered = पहुँचने की सूचना
+traffic-lost = नहीं लिए गए
+traffic-waiting = इंतज़ार में
+traffic-stuck = संदेश रुके हैं
+traffic-stuck-why = संदेश रुके हैं: { $name }
+traffic-many-lost = बहुत से नहीं लिए गए
+traffic-quiet = एक दिन से शांत
+traffic-well = ठीक
+traffic-never = कोई नहीं
+ago-now = अभी
+ago-minutes = { $n } मिनट पहले
+ago-hours = { $n } घंटे पहले
+words-head = ज़िले में खाने के नाम
+words-fine = यहाँ एक बार सिखाया शब्द वहाँ के हर परिवार के संदेश में समझा जाता है।
+words-word = उनका शब्द
+words-means = मतलब
+words-country = देश, दो अक्षर
+words-place = सिर्फ़ जहाँ जगह हो (ख़ाली: पूरा देश)
+words-teach = सिखाएँ
+words-none = अभी कोई शब्द नहीं सिखाया।
+words-by = { $name } ने सिखाया
+words-off = हटाएँ
+words-off-label = { $name } हटाएँ
+call-head = ख़तरे में किस नंबर पर फ़ोन करें
+call-fine = ख़तरे के संदेश में यह नंबर आता है। देश के अधिकारी से पूछें; जहाँ नंबर न पता हो, संदेश मदद बुलाने को कहता है।
+call-number = नंबर (ख़ाली: पहले वाला)
+call-set = तय करें
+call-all = सब { $n } नंबर
+call-own = यहाँ तय किया
+keep-days = संदेशों के शब्द कितने दिन में भुलाए जाएँ (ख़ाली: कभी नहीं)। मात्रा, तारीख़ और सलाह रहती हैं; चुकाए खंड उससे पीछे नहीं गिने जाते।
+said-password = { $name } पासवर्ड { $password } से अंदर आ सकते हैं। यह सिर्फ़ इस बार दिखाया गया।
+said-new-password = { $name } का नया पासवर्ड { $password } है। यह सिर्फ़ इस बार दिखाया गया।
+said-role = { $name } अब { $role } हैं।
+said-lang = { $name } अगली बार अंदर आने से { $lang } पढ़ेंगे।
+said-pin-free = { $name } जो अगला PIN लिखेंगे वही उनका होगा।
+said-off = { $name } अब कर्मचारी नहीं; उनके परिवार अब किसी के नहीं।
+said-call-built-in = { $country } में फिर पहले वाला नंबर लागू है।
+said-call = ख़तरे में { $country } के परिवारों को { $number } पर फ़ोन करने को कहा जाएगा।
+said-word-off = शब्द हटा दिया।
+said-word = { $place } में अब से { $word } का मतलब { $feed } है।
+said-keep = संदेशों के शब्द { $n } दिन बाद भुला दिए जाते हैं; टंकी के बारे में बताया हुआ रहता है।
+said-keep-ever = संदेश हमेशा रखे जाते हैं।
+said-pin-all = जिसके पास PIN नहीं उसे किसी परिवार की बात बताने से पहले चुनने को कहा जाएगा।
+said-pin-own = जिसके पास PIN नहीं उसे उसके बिना परिवारों की बात बताई जाती है।
+
+### बॉट के वाक्य
+wording-title = { $name } में बॉट के वाक्य
+wording-lead = { $n } वाक्य और वाक्य के हिस्से, { $long } अकेले ही एक खंड से लंबे। संदेश इन्हीं से बनता है और जगह के हिसाब से छोटा होता है।
+wording-letters = { $n ->
+    [one] { $n } अक्षर
+   *[other] { $n } अक्षर
+}
+wording-dear = दो बाइट के अक्षर
+
+### पन्ने पर फ़ोन
+try-title = आज़माने का फ़ोन
+try-phone = फ़ोन
+try-staff = कर्मचारियों के पन्ने
+try-choose = पास से एक परिवार चुनें, या नया परिवार बनें। फिर वैसे लिखें जैसे वह परिवार लिखता।
+try-screen = फ़ोन का पर्दा
+try-empty = अभी कोई संदेश नहीं। नमस्ते कहें, या बताएँ क्या डाला।
+try-text = आपका संदेश
+try-send = भेजें
+try-filling = पिछले दिन जिए जा रहे हैं
+try-filling-fine = हर परिवार { $n } दिन तक संदेश भेजता है। जो पूरे हो गए उन्हें चुना जा सकता है।
+try-again = फिर देखें
+try-whose = किसका फ़ोन?
+try-day-of = { $days } में से दिन { $day }
+try-new = नया परिवार बनें
+try-new-family = नया परिवार
+try-invented = परिवार, नाम, नंबर और ज़िला मनगढ़ंत हैं; बॉट उनसे जो कहता है वह हिसाब से निकला है।
+try-time = समय
+try-now = अभी { $name } है।
+try-day = एक दिन बीतने दें
+try-cautions = सावधानियाँ
+try-caution-burns = बायोगैस जलती है, हवा में मिलकर फटती है। टंकी, बैग या पाइप के पास आग नहीं।
+try-caution-poison = सड़े अंडे जैसी बू वाली गैस ज़हर है; तेज़ हो तो बू आती ही नहीं।
+try-caution-germs = घोल में कीटाणु हैं: हाथ धोएँ। टंकी या गड्ढे में कभी न जाएँ, किसी के पीछे भी नहीं।
+try-caution-codes = संदेश सलाह हैं। स्थानीय नियम और लाइसेंस वाले मिस्त्री पहले आते हैं।
 
 ### फ़ॉर्म में जो लिखा गया और लिया नहीं जा सकता
 form-letters = 1 से { $most } अक्षरों का संदेश लिखें।

@@ -51,6 +51,7 @@ date-day = { $day } { month-short } { $year }
 date-short = { $day } { month-short }
 date-moment = { $day } { month-short } { $time }
 date-full-moment = { $day } { month-short } { $year } { $time }
+date-month = { month } de { $year }
 
 ### Entrada
 login-title = Entrar
@@ -278,6 +279,195 @@ check-flame_blue = Chama firme e azul
 check-flame_far = Chama e faíscas longe do tanque, do saco e dos tubos; cozinha arejada
 check-nobody_falls_in = Tampas fechadas; nenhuma criança ou animal pode cair; fossa cercada
 check-family_told = A família sabe: o gás explode, cheiro de ovo envenena, lavar as mãos, nunca entrar
+
+### Programa
+prog-months = Meses para trás
+prog-fuel = Antes cozinhavam com
+prog-share = Parte da lenha que não cresce de novo, de 0 a 1
+prog-work-out = Calcular
+prog-by-month = Por mês
+prog-by-place = Por lugar
+prog-month = Mês
+prog-place = Lugar
+prog-no-place = lugar não dito
+prog-nothing = Nada foi dito nestes meses.
+prog-heard = Famílias ouvidas
+prog-working = Cozinham com gás
+prog-fed = Carga, kg
+prog-slurry = Lodo que sai, L
+prog-hours = Fogão, h
+prog-gas = Gás queimado, m3
+prog-spared = { $name }: poupado, kg
+prog-co2e = CO2e evitado, kg
+prog-texts = Mensagens recebidas / enviadas
+prog-segments = Segmentos pagos
+prog-csv = Uma linha por família e mês, em CSV
+prog-how = Como se conta
+prog-method = Só conta o gás que as famílias disseram ter queimado: minutos de fogão, 300 L de biogás por hora ({ $methane }% de metano, úmido, { $celsius } °C). O combustível poupado é o que dá o mesmo calor na panela: fogão a gás 55%, três pedras 12%, fogareiro a carvão 25%, de pavio 45%. CO2e em 100 anos com os potenciais do AR6 e os fatores do IPCC 2006, na forma da AMS-I.E, menos 5% de fugas em outra parte; { $share } do combustível ({ $name }) conta como não crescendo de novo; menos o metano escapado, tomado como { $leak }% do produzido onde ninguém mediu. O lodo que sai é o que entrou. As somas são estimativas; um pedido de créditos precisa de pesquisa própria.
+fuel-wood = lenha
+fuel-charcoal = carvão
+fuel-lpg = GLP
+fuel-kerosene = querosene
+
+### Aviso a muitos
+cast-title = Aviso { $name }
+cast-text = Suas palavras, como chegam a cada família depois do seu nome
+cast-lang = Língua
+cast-place = Lugar
+cast-staff = Agente de campo
+cast-need = O que precisam
+cast-all-langs = todas as línguas
+cast-all-places = todos os lugares
+cast-all-staff = todos os agentes
+cast-all-needs = seja o que for
+cast-nobody = Ninguém combina.
+cast-would = { $n ->
+    [one] { $n } família
+   *[other] { $n } famílias
+}, { $segments } a pagar.
+cast-without = Mais { $n } combinam, mas disseram STOP ou MUTE, ou não têm telefone: não recebem nada.
+cast-when = O primeiro sai { $first }, o último { $last }; à noite cada um espera a sua manhã. No máximo um por segundo.
+cast-send = Enviar a { $n }
+cast-look = Olhar antes de enviar
+cast-look-again = Olhar de novo
+cast-before = Enviados antes
+cast-row = { $when }, { $staff }, a { $audience } · { $progress } · { $state }
+cast-progress = { $sent } de { $all } enviados
+cast-done = terminado
+cast-going = saindo
+cast-stopped = parado { $name }
+cast-everybody = todas as famílias
+cast-to = { $when }, { $staff }, a { $audience }
+cast-sent = Enviados
+cast-waiting = À espera
+cast-not-sent = Não enviados
+cast-last = O último sai
+cast-stop = Parar: { $n } não saem
+cast-see = Ver até onde foi
+cast-all = Todos os avisos
+
+### Pessoas e ajustes
+setup-on-page = Nesta página
+setup-staff = Equipe
+setup-household = Família nova
+setup-gateways = Canais
+setup-words = Nomes de comidas
+setup-numbers = Números de emergência
+setup-keeping = Quanto tempo se guardam as mensagens
+setup-wording = Redação
+role-viewer = leitor
+role-field = agente de campo
+role-lead = responsável
+role-long-viewer = leitor: vê, com números tapados
+role-long-field = agente de campo: age pelas famílias
+role-long-lead = responsável: ajusta pessoas e regras
+staff-no-phone = sem telefone
+staff-phone = { $number } por { $gateway }
+staff-no-log-in = sem entrada
+staff-has-pin = com PIN
+staff-role-of = Função de { $name }
+staff-lang-of = Língua de { $name }
+staff-new-password = Senha nova
+staff-free-pin = Tirar PIN
+staff-pin-all = Por mensagem, todos precisam de um PIN uma vez por dia.
+staff-pin-own = Por mensagem, só se pede PIN a quem escolheu um.
+staff-pin-leave = Deixar à escolha
+staff-pin-need = Todos precisam de um
+staff-add-head = Acrescentar alguém
+staff-add = Acrescentar
+staff-role = Função
+staff-lang = Língua
+number-texts = Número de onde escrevem
+family-head = Família nova, ou um segundo tanque
+family-fine = Um segundo tanque tem o seu próprio modelo: dê-lhe nome e número próprios. Uma família que escreve por si aparece sem este formulário.
+family-town = Cidade mais próxima
+family-agreed = Aceitaram receber mensagens
+family-do = Registrar
+traffic-head = Canais, últimas 24 horas
+traffic-none = Nenhum canal está configurado.
+traffic-state = Estado
+traffic-in = Recebidas
+traffic-last-in = Última
+traffic-sent = Enviadas
+traffic-delivered = Entregues, segundo aviso
+traffic-lost = Não aceitas
+traffic-waiting = À espera
+traffic-stuck = há mensagens à espera
+traffic-stuck-why = há mensagens à espera: { $name }
+traffic-many-lost = muitas não são aceitas
+traffic-quiet = um dia em silêncio
+traffic-well = bem
+traffic-never = nenhuma
+ago-now = agora mesmo
+ago-minutes = há { $n } min
+ago-hours = há { $n } h
+words-head = Nomes de comidas do distrito
+words-fine = Uma palavra ensinada aqui uma vez é entendida nas mensagens de todas as famílias de lá.
+words-word = A palavra deles
+words-means = Significa
+words-country = País, duas letras
+words-place = Só onde o lugar é (vazio: o país todo)
+words-teach = Ensinar
+words-none = Nenhuma palavra ensinada ainda.
+words-by = ensinada por { $name }
+words-off = Tirar
+words-off-label = Tirar { $name }
+call-head = Números para chamar em perigo
+call-fine = Vão na mensagem de alarme. Pergunte à autoridade do país; onde não se conhece nenhum, a mensagem diz que peçam ajuda.
+call-number = Número (vazio: o de origem)
+call-set = Pôr
+call-all = Os { $n } números
+call-own = posto aqui
+keep-days = Dias até se esquecerem as palavras das mensagens (vazio: nunca). Quantidades, datas e conselhos ficam; os segmentos pagos já não se contam mais para trás.
+said-password = { $name } pode entrar com a senha { $password }. Só se mostra desta vez.
+said-new-password = A senha nova de { $name } é { $password }. Só se mostra desta vez.
+said-role = { $name } agora é { $role }.
+said-lang = { $name } lê { $lang } a partir da próxima entrada.
+said-pin-free = O próximo PIN que { $name } escrever será o seu.
+said-off = { $name } já não é da equipe; as suas famílias não são de ninguém agora.
+said-call-built-in = Em { $country } vale de novo o número de origem.
+said-call = Em perigo, as famílias em { $country } são mandadas ligar para { $number }.
+said-word-off = A palavra foi tirada.
+said-word = Em { $place }, { $word } é { $feed } a partir de agora.
+said-keep = As palavras das mensagens são esquecidas depois de { $n } dias; o que se disse do digestor fica.
+said-keep-ever = As mensagens guardam-se para sempre.
+said-pin-all = A quem não tem PIN pede-se que escolha um antes de saber de qualquer família.
+said-pin-own = Quem não tem PIN é informado das famílias sem ele.
+
+### Redação
+wording-title = Redação em { $name }
+wording-lead = { $n } mensagens e partes de mensagens, { $long } maiores que um segmento por si sós. Um texto é montado com elas e encurtado ao seu espaço.
+wording-letters = { $n ->
+    [one] { $n } letra
+   *[other] { $n } letras
+}
+wording-dear = letras de dois bytes
+
+### O telefone numa página
+try-title = Um telefone para experimentar
+try-phone = Telefone
+try-staff = Páginas da equipe
+try-choose = Escolha uma família ao lado, ou comece como família nova. Depois escreva como ela escreveria.
+try-screen = Tela do telefone
+try-empty = Ainda sem mensagem. Diga olá, ou conte o que pôs.
+try-text = Sua mensagem
+try-send = Enviar
+try-filling = A história está sendo vivida
+try-filling-fine = Cada família escreve ao longo de { $n } dias. As que já estão completas podem ser escolhidas.
+try-again = Olhar de novo
+try-whose = Telefone de quem?
+try-day-of = dia { $day } de { $days }
+try-new = Começar como família nova
+try-new-family = Uma família nova
+try-invented = Famílias, nomes, números e distrito são inventados; o que o bot lhes diz é calculado.
+try-time = Tempo
+try-now = É { $name }.
+try-day = Deixar passar um dia
+try-cautions = Cuidados
+try-caution-burns = O biogás queima, e misturado com ar explode. Nenhuma chama perto do tanque, do saco ou dos tubos.
+try-caution-poison = O gás que cheira a ovo podre envenena; quando é forte, já não se cheira.
+try-caution-germs = O lodo leva micróbios: lave as mãos. Nunca entre num tanque ou fossa, nem atrás de alguém.
+try-caution-codes = O que se escreve é conselho. As normas locais e os instaladores habilitados vêm primeiro.
 
 ### O que foi escrito num formulário e não pode ser aceito
 form-letters = Escreva um texto de 1 a { $most } letras.

@@ -51,6 +51,7 @@ date-day = { $day } { month-short } { $year }
 date-short = { $day } { month-short }
 date-moment = { $day } { month-short } { $time }
 date-full-moment = { $day } { month-short } { $year } { $time }
+date-month = { month } { $year }
 
 ### Kuingia
 login-title = Ingia
@@ -272,6 +273,195 @@ check-flame_blue = Moto thabiti na wa buluu
 check-flame_far = Moto na cheche mbali na tangi, mfuko na mabomba; jiko lina hewa
 check-nobody_falls_in = Vifuniko vimefungwa; mtoto wala mnyama hawezi kuanguka; shimo lina uzio
 check-family_told = Familia inajua: gesi hulipuka, harufu ya yai ni sumu, nawa mikono, usiingie kamwe
+
+### Mradi
+prog-months = Miezi ya nyuma
+prog-fuel = Walipikia nini awali
+prog-share = Sehemu ya kuni isiyoota tena, 0 hadi 1
+prog-work-out = Hesabu
+prog-by-month = Kwa mwezi
+prog-by-place = Kwa mahali
+prog-month = Mwezi
+prog-place = Mahali
+prog-no-place = mahali hapajasemwa
+prog-nothing = Hakuna kilichosemwa miezi hii.
+prog-heard = Kaya zilizoandika
+prog-working = Zinapika kwa gesi
+prog-fed = Lishe, kg
+prog-slurry = Tope lililotoka, L
+prog-hours = Kupika, saa
+prog-gas = Gesi iliyochomwa, m3
+prog-spared = { $name }: kilichookolewa, kg
+prog-co2e = CO2e iliyookolewa, kg
+prog-texts = Ujumbe ulioingia / uliotoka
+prog-segments = Sehemu zilizolipiwa
+prog-csv = Mstari kwa kaya na mwezi, kama CSV
+prog-how = Jinsi inavyohesabiwa
+prog-method = Gesi ambayo familia zilisema zimechoma tu ndiyo huhesabiwa: dakika za jiko, lita 300 za gesi kwa saa (methani { $methane }%, yenye unyevu, { $celsius } °C). Nishati iliyookolewa ni ile inayotoa joto lilelile kwenye sufuria: jiko la gesi 55%, mafiga matatu 12%, jiko la mkaa 25%, jiko la utambi 45%. CO2e ya miaka 100 kwa viwango vya AR6 na vigezo vya IPCC 2006, kwa mfumo wa AMS-I.E baada ya kutoa 5% inayovuja kwingine; { $share } ya nishati ({ $name }) huhesabiwa kuwa haioti tena; toa methani iliyovuja, { $leak }% ya iliyotengenezwa pale ambapo hakuna aliyepima. Tope lililotoka ni sawa na kilichoingia. Jumla hizi ni makadirio; madai ya mikopo ya kaboni yanahitaji utafiti wake.
+fuel-wood = kuni
+fuel-charcoal = mkaa
+fuel-lpg = gesi ya mtungi
+fuel-kerosene = mafuta ya taa
+
+### Ujumbe kwa wengi
+cast-title = Ujumbe kwa wengi { $name }
+cast-text = Maneno yako, yatakavyofika kwa kila familia baada ya jina lako
+cast-lang = Lugha
+cast-place = Mahali
+cast-staff = Mfanyakazi wa nyanjani
+cast-need = Hitaji
+cast-all-langs = lugha zote
+cast-all-places = mahali pote
+cast-all-staff = wafanyakazi wote
+cast-all-needs = hitaji lolote
+cast-nobody = Hakuna anayelingana.
+cast-would = { $n ->
+    [one] Kaya { $n }
+   *[other] Kaya { $n }
+}, { $segments } za kulipia.
+cast-without = Nyingine { $n } zinalingana lakini zilisema STOP au MUTE, au hazina simu: hazipati kitu.
+cast-when = Ya kwanza inatoka { $first }, ya mwisho { $last }; usiku kila moja husubiri asubuhi yake. Si zaidi ya moja kwa sekunde.
+cast-send = Tuma kwa { $n }
+cast-look = Tazama kabla ya kutuma
+cast-look-again = Tazama tena
+cast-before = Zilizotumwa awali
+cast-row = { $when }, { $staff }, kwa { $audience } · { $progress } · { $state }
+cast-progress = { $sent } kati ya { $all } zimetumwa
+cast-done = imekwisha
+cast-going = inatoka
+cast-stopped = imesimamishwa { $name }
+cast-everybody = kaya zote
+cast-to = { $when }, { $staff }, kwa { $audience }
+cast-sent = Zimetumwa
+cast-waiting = Zinasubiri
+cast-not-sent = Hazikutumwa
+cast-last = Ya mwisho inatoka
+cast-stop = Simamisha: { $n } hazitoki
+cast-see = Tazama imefika wapi
+cast-all = Ujumbe wote kwa wengi
+
+### Watu na mipangilio
+setup-on-page = Kwenye ukurasa huu
+setup-staff = Wafanyakazi
+setup-household = Kaya mpya
+setup-gateways = Njia za ujumbe
+setup-words = Majina ya vyakula
+setup-numbers = Namba za dharura
+setup-keeping = Ujumbe huhifadhiwa muda gani
+setup-wording = Maneno ya bot
+role-viewer = mtazamaji
+role-field = mfanyakazi wa nyanjani
+role-lead = msimamizi
+role-long-viewer = mtazamaji: huona, namba zimefichwa
+role-long-field = mfanyakazi wa nyanjani: hutenda kwa kaya
+role-long-lead = msimamizi: hupanga watu na kanuni
+staff-no-phone = hana simu
+staff-phone = { $number } kwa { $gateway }
+staff-no-log-in = haingii
+staff-has-pin = ana PIN
+staff-role-of = Wadhifa wa { $name }
+staff-lang-of = Lugha ya { $name }
+staff-new-password = Nenosiri jipya
+staff-free-pin = Futa PIN
+staff-pin-all = Kwa ujumbe, kila mtu anahitaji PIN mara moja kwa siku.
+staff-pin-own = Kwa ujumbe, PIN huulizwa kwa aliyeichagua tu.
+staff-pin-leave = Waachie wachague
+staff-pin-need = Kila mtu awe nayo
+staff-add-head = Ongeza mtu
+staff-add = Ongeza
+staff-role = Wadhifa
+staff-lang = Lugha
+number-texts = Namba wanayotumia kutuma
+family-head = Kaya mpya, au tangi la pili
+family-fine = Tangi la pili lina hesabu yake: lipe jina lake na namba yake. Kaya inayotuma ujumbe yenyewe huonekana bila fomu hii.
+family-town = Mji wa karibu
+family-agreed = Walikubali kupata ujumbe
+family-do = Sajili
+traffic-head = Njia za ujumbe, saa 24 zilizopita
+traffic-none = Hakuna njia iliyowekwa.
+traffic-state = Hali
+traffic-in = Ulioingia
+traffic-last-in = Wa mwisho
+traffic-sent = Uliotumwa
+traffic-delivered = Ulioripotiwa kufika
+traffic-lost = Uliokataliwa
+traffic-waiting = Unaosubiri
+traffic-stuck = ujumbe unasubiri
+traffic-stuck-why = ujumbe unasubiri: { $name }
+traffic-many-lost = mwingi unakataliwa
+traffic-quiet = kimya siku nzima
+traffic-well = salama
+traffic-never = hakuna
+ago-now = sasa hivi
+ago-minutes = dak { $n } zilizopita
+ago-hours = saa { $n } zilizopita
+words-head = Majina ya vyakula ya wilaya
+words-fine = Neno linalofundishwa hapa mara moja linaeleweka kwenye ujumbe wa kila kaya ya huko.
+words-word = Neno lao
+words-means = Maana yake
+words-country = Nchi, herufi mbili
+words-place = Pale tu mahali ni (wazi: nchi nzima)
+words-teach = Fundisha
+words-none = Hakuna neno lililofundishwa bado.
+words-by = limefundishwa na { $name }
+words-off = Ondoa
+words-off-label = Ondoa { $name }
+call-head = Namba za kupiga wakati wa hatari
+call-fine = Hutajwa kwenye ujumbe wa hatari. Uliza mamlaka ya nchi; pasipojulikana namba, ujumbe husema waite msaada.
+call-number = Namba (wazi: iliyopo awali)
+call-set = Weka
+call-all = Namba zote { $n }
+call-own = imewekwa hapa
+keep-days = Siku hadi maneno ya ujumbe yafutwe (wazi: daima). Kiasi, tarehe na ushauri hubaki; sehemu zilizolipiwa hazihesabiwi zaidi ya hapo nyuma.
+said-password = { $name } anaweza kuingia kwa nenosiri { $password }. Linaonyeshwa mara hii tu.
+said-new-password = Nenosiri jipya la { $name } ni { $password }. Linaonyeshwa mara hii tu.
+said-role = { $name } sasa ni { $role }.
+said-lang = { $name } anasoma { $lang } kuanzia kuingia kunakofuata.
+said-pin-free = PIN inayofuata ambayo { $name } atatuma ndiyo yake.
+said-off = { $name } si mfanyakazi tena; kaya zake sasa hazina mtu.
+said-call-built-in = Katika { $country } namba iliyopo awali inatumika tena.
+said-call = Wakati wa hatari, familia za { $country } zinaambiwa zipige { $number }.
+said-word-off = Neno limeondolewa.
+said-word = Katika { $place }, { $word } ni { $feed } kuanzia sasa.
+said-keep = Maneno ya ujumbe hufutwa baada ya siku { $n }; yaliyosemwa kuhusu tangi hubaki.
+said-keep-ever = Ujumbe huhifadhiwa daima.
+said-pin-all = Asiye na PIN anaombwa achague moja kabla ya kuambiwa kuhusu kaya yoyote.
+said-pin-own = Asiye na PIN anaambiwa kuhusu kaya bila PIN.
+
+### Maneno ya bot
+wording-title = Maneno ya bot kwa { $name }
+wording-lead = Ujumbe na sehemu za ujumbe { $n }, kati yake { $long } ni ndefu kuliko sehemu moja ya SMS zenyewe. Ujumbe huundwa kwazo na kufupishwa utoshe.
+wording-letters = { $n ->
+    [one] herufi { $n }
+   *[other] herufi { $n }
+}
+wording-dear = herufi za baiti mbili
+
+### Simu kwenye ukurasa
+try-title = Simu ya kujaribu
+try-phone = Simu
+try-staff = Kurasa za wafanyakazi
+try-choose = Chagua kaya pembeni, au anza kama familia mpya. Kisha tuma ujumbe kama familia hiyo ingefanya.
+try-screen = Skrini ya simu
+try-empty = Hakuna ujumbe bado. Salimia, au sema ulichoweka.
+try-text = Ujumbe wako
+try-send = Tuma
+try-filling = Historia inaishiwa
+try-filling-fine = Kila kaya hutuma ujumbe kwa siku { $n }. Zilizokamilika zinaweza kuchaguliwa.
+try-again = Tazama tena
+try-whose = Simu ya nani?
+try-day-of = siku { $day } kati ya { $days }
+try-new = Anza kama familia mpya
+try-new-family = Familia mpya
+try-invented = Kaya, majina, namba na wilaya ni za kubuni; bot inachowaambia kinahesabiwa.
+try-time = Wakati
+try-now = Ni { $name }.
+try-day = Acha siku ipite
+try-cautions = Tahadhari
+try-caution-burns = Gesi huwaka, na ikichanganyika na hewa hulipuka. Hakuna moto karibu na tangi, mfuko au mabomba.
+try-caution-poison = Gesi yenye harufu ya yai bovu ni sumu; ikiwa kali, hainuswi tena.
+try-caution-germs = Tope lina vijidudu: nawa mikono. Usiingie kamwe kwenye tangi au shimo, hata kumfuata mtu.
+try-caution-codes = Kinachotumwa ni ushauri. Sheria za eneo na mafundi wenye leseni hutangulia.
 
 ### Kilichoandikwa kwenye fomu na hakiwezi kuchukuliwa
 form-letters = Andika ujumbe wa herufi 1 hadi { $most }.

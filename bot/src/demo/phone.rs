@@ -85,6 +85,12 @@ struct Entry {
     chosen: bool,
 }
 
+impl Entry {
+    fn day_of(&self, tongue: &Tongue, days: &i32) -> String {
+        tongue.with("try-day-of", &[("day", self.days.into()), ("days", (*days).into())])
+    }
+}
+
 /// A text on the phone's screen.
 struct Bubble {
     ours: bool,
@@ -123,7 +129,7 @@ async fn show(
                 _ => 0,
             };
             let said = phone.store.story(household, &which.phone, SHOWN).await?;
-            said.into_iter().filter(|said| said.number == which.phone).map(bubble).collect()
+            said.into_iter().filter(|said| said.number == which.phone).map(|said| bubble(&tongue, said)).collect()
         }
     };
     let entries = FAMILIES.iter().enumerate().map(|(n, family)| Entry {
@@ -133,18 +139,19 @@ async fn show(
         whole: phone.progress.whole(n),
         chosen: chosen == Some(n),
     });
+    let now = phone.clock.now();
     let filling = !phone.progress.all_whole();
     let screen = Screen {
-        tongue,
-        today: phone.clock.now().format("%A %-d %B %Y, %H:%M").to_string(),
+        today: format!("{}, {}", tongue.full_date(now.date_naive()), now.format("%H:%M")),
         entries: entries.collect(),
         days: DAYS,
         percent: phone.progress.percent(),
         filling,
-        name: chosen.map_or_else(|| "A new family".to_owned(), |n| FAMILIES[n].name.to_owned()),
+        name: chosen.map_or_else(|| tongue.say("try-new-family"), |n| FAMILIES[n].name.to_owned()),
         phone: which.phone.clone(),
         bubbles,
         text_most: TEXT_MOST,
+        tongue,
     };
     let mut response = page(&screen)?;
     if filling && which.phone.is_empty() {
@@ -153,15 +160,16 @@ async fn show(
     Ok(response)
 }
 
-fn bubble(said: Said) -> Bubble {
+fn bubble(tongue: &Tongue, said: Said) -> Bubble {
     let size = size(&said.text);
     let letters = said.text.chars().count();
     let alphabet = if size.encoding == Encoding::Gsm7 { "GSM-7" } else { "UCS-2" };
-    let segments = if size.segments == 1 { "1 segment".to_owned() } else { format!("{} segments", size.segments) };
+    let [segments, letters] =
+        [("segments", size.segments), ("wording-letters", letters)].map(|(id, n)| tongue.count(id, n));
     Bubble {
         ours: said.ours,
-        when: said.at.format("%a %-d %b %H:%M").to_string(),
-        note: format!("{segments}, {letters} letters, {alphabet}"),
+        when: tongue.moment(said.at),
+        note: format!("{segments}, {letters}, {alphabet}"),
         kind: said.kind.unwrap_or_default(),
         text: said.text,
     }

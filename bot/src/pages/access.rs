@@ -24,6 +24,22 @@ pub enum Role {
 }
 
 impl Role {
+    /// Its name, and with what it may, as messages of the pages.
+    pub fn name(self) -> &'static str {
+        match self {
+            Role::Lead => "role-lead",
+            Role::Field => "role-field",
+            Role::Viewer => "role-viewer",
+        }
+    }
+    pub fn long_name(self) -> &'static str {
+        match self {
+            Role::Lead => "role-long-lead",
+            Role::Field => "role-long-field",
+            Role::Viewer => "role-long-viewer",
+        }
+    }
+
     pub const ALL: [Role; 3] = [Role::Viewer, Role::Field, Role::Lead];
 
     pub fn of(id: &str) -> Role {

@@ -7,8 +7,9 @@ use super::need::{CARE_HOURS, Need};
 use super::tongue::counted;
 use super::{Broken, Pages, Tongue, page};
 use crate::clock::out_of_quiet;
-use crate::household::{HouseholdId, Phone};
+use crate::household::{HouseholdId, Phone, Staff};
 use crate::message::{Kind, Outbound, answer_id};
+use crate::reply::catalog::{Catalog, Value};
 use crate::reply::segments::size;
 use crate::staff::word_from;
 use crate::store::{self, NewBroadcast, Seen};
@@ -54,10 +55,10 @@ struct Choice {
 /// What would go, before anything goes.
 struct Preview {
     households: usize,
-    segments: usize,
     without: usize,
-    first: String,
-    last: String,
+    /// How many get it and what they cost; when the first and the last go.
+    would: String,
+    when: String,
     samples: Vec<(String, String, usize)>,
 }
 
@@ -90,6 +91,27 @@ struct Row {
     until: String,
 }
 
+impl Row {
+    fn to(&self, tongue: &Tongue) -> String {
+        tongue.with("cast-to", &self.whom())
+    }
+
+    fn progress(&self, tongue: &Tongue) -> String {
+        tongue.with("cast-progress", &[("sent", counted(self.sent)), ("all", counted(self.all))])
+    }
+
+    fn told(&self, tongue: &Tongue) -> String {
+        let [when, staff, audience] = self.whom();
+        let (progress, state) = (self.progress(tongue).into(), self.state.as_str().into());
+        tongue.with("cast-row", &[when, staff, audience, ("progress", progress), ("state", state)])
+    }
+
+    fn whom(&self) -> [(&'static str, Value); 3] {
+        [("when", self.when.as_str()), ("staff", self.staff.as_str()), ("audience", self.audience.as_str())]
+            .map(|(name, said)| (name, said.into()))
+    }
+}
+
 #[derive(Template)]
 #[template(path = "broadcast_one.html")]
 struct One {
@@ -117,13 +139,14 @@ pub async fn send(
     let (meant, without) = meant(&pages, &asked, now).await?;
     let texts = worded(&pages, &worker.name, said, &key, &meant, now)?;
     if asked.act != "send" {
-        let preview = preview(&pages, &meant, &texts, without);
+        let preview = preview(&pages, &worker, &meant, &texts, without);
         return form(&pages, &worker, Asked { key, ..asked }, Some(preview)).await;
     }
     if texts.is_empty() {
         return Err(Broken::Form("form-nobody-fits".into()));
     }
-    let audience = audience(&asked);
+    let workers = pages.store.staff().await?;
+    let audience = audience(&pages.tongue(&worker), &pages.mind.catalog, &workers, &asked);
     let new = NewBroadcast { key: &key, staff: &worker.name, text: said, audience: &audience, texts: &texts };
     let id = pages.store.add_broadcast(&new, now).await?;
     Ok(Redirect::to(&format!("/broadcast/{id}")).into_response())
@@ -136,7 +159,8 @@ pub async fn follow(
     Path(id): Path<i64>,
 ) -> Result<Response, Broken> {
     let broadcast = pages.store.broadcast(id).await?.ok_or(Broken::NoBroadcast(id))?;
-    page(&One { tongue: pages.tongue(&worker), worker: worker.bar(), row: row(broadcast) })
+    let tongue = pages.tongue(&worker);
+    page(&One { worker: worker.bar(), row: row(&tongue, broadcast), tongue })
 }
 
 /// Takes back what has not gone yet.
@@ -163,48 +187,50 @@ async fn form(pages: &Pages, worker: &Worker, asked: Asked, preview: Option<Prev
     let staff = pages.store.staff().await?.into_iter().map(|staff| (staff.id.to_string(), staff.name)).collect();
     let needs = Need::ALL.iter().map(|need| (need.id().to_owned(), need.label(&tongue))).collect();
     let places = all_places.into_iter().map(|place| (place.clone(), place)).collect();
+    let past = pages.store.broadcasts().await?.into_iter().map(|broadcast| row(&tongue, broadcast)).collect();
     page(&BroadcastPage {
-        tongue,
         worker: worker.bar(),
         key: asked.key,
-        langs: list(anybody("all languages", asked.lang.is_empty()), langs, &asked.lang),
-        places: list(anybody("all places", asked.place.is_empty()), places, &asked.place),
-        workers: list(anybody("all field workers", asked.staff.is_empty()), staff, &asked.staff),
-        needs: list(anybody("whatever they need", asked.need.is_empty()), needs, &asked.need),
+        langs: list(anybody(&tongue.say("cast-all-langs"), asked.lang.is_empty()), langs, &asked.lang),
+        places: list(anybody(&tongue.say("cast-all-places"), asked.place.is_empty()), places, &asked.place),
+        workers: list(anybody(&tongue.say("cast-all-staff"), asked.staff.is_empty()), staff, &asked.staff),
+        needs: list(anybody(&tongue.say("cast-all-needs"), asked.need.is_empty()), needs, &asked.need),
         text: asked.text,
         preview,
-        past: pages.store.broadcasts().await?.into_iter().map(row).collect(),
+        past,
+        tongue: tongue.clone(),
     })
 }
 
-fn row(broadcast: store::Broadcast) -> Row {
+fn row(tongue: &Tongue, broadcast: store::Broadcast) -> Row {
     let store::Broadcast { id, at, staff, text, audience, stopped_at, queued, sent, not_sent, last_at } = broadcast;
     Row {
         id,
-        when: at.format("%-d %b %Y %H:%M").to_string(),
+        when: tongue.full_moment(at),
         staff,
         text,
         audience,
         state: match (stopped_at, queued) {
-            (Some(at), _) => format!("stopped {}", at.format("%-d %b %H:%M")),
-            (None, 0) => "done".into(),
-            (None, _) => "going out".into(),
+            (Some(at), _) => tongue.of_name("cast-stopped", tongue.moment(at)),
+            (None, 0) => tongue.say("cast-done"),
+            (None, _) => tongue.say("cast-going"),
         },
         queued,
         sent,
         not_sent,
         all: queued + sent + not_sent,
-        until: last_at.map_or(String::new(), |at| at.format("%-d %b %H:%M").to_string()),
+        until: last_at.map_or(String::new(), |at| tongue.moment(at)),
     }
 }
 
-/// The filter in words.
-fn audience(asked: &Asked) -> String {
-    let parts =
-        [("language", &asked.lang), ("place", &asked.place), ("field worker", &asked.staff), ("need", &asked.need)];
-    let said: Vec<String> =
-        parts.iter().filter(|(_, value)| !value.is_empty()).map(|(name, value)| format!("{name} {value}")).collect();
-    if said.is_empty() { "all households".into() } else { said.join(", ") }
+/// The filter in words of the one who sends.
+fn audience(tongue: &Tongue, catalog: &Catalog, workers: &[Staff], asked: &Asked) -> String {
+    let lang = (!asked.lang.is_empty()).then(|| catalog.say(&asked.lang, "language-name", &[]));
+    let place = (!asked.place.is_empty()).then(|| asked.place.clone());
+    let worker = workers.iter().find(|staff| staff.id.to_string() == asked.staff).map(|staff| staff.name.clone());
+    let need = Need::from_id(&asked.need).map(|need| need.label(tongue));
+    let said: Vec<String> = [lang, place, worker, need].into_iter().flatten().collect();
+    if said.is_empty() { tongue.say("cast-everybody") } else { said.join(", ") }
 }
 
 /// The households that fit and may be texted, each with its phone; and how many fit but get nothing.
@@ -272,18 +298,29 @@ fn worded(
 /// Languages whose text is shown before it goes.
 const SAMPLES: usize = 8;
 
-fn preview(pages: &Pages, meant: &[(Seen, Phone)], texts: &[(HouseholdId, Outbound)], without: usize) -> Preview {
+fn preview(
+    pages: &Pages,
+    worker: &Worker,
+    meant: &[(Seen, Phone)],
+    texts: &[(HouseholdId, Outbound)],
+    without: usize,
+) -> Preview {
+    let tongue = pages.tongue(worker);
     let mut samples: BTreeMap<&str, (String, usize)> = BTreeMap::new();
     for ((seen, _), (_, text)) in meant.iter().zip(texts) {
         samples.entry(&seen.household.lang).or_insert_with(|| (text.text.clone(), size(&text.text).segments));
     }
-    let at = |at: Option<DateTime<Utc>>| at.map_or(String::new(), |at| at.format("%-d %b %H:%M UTC").to_string());
+    let at =
+        |at: Option<DateTime<Utc>>| Value::Text(at.map_or(String::new(), |at| format!("{} UTC", tongue.moment(at))));
+    let first = at(texts.iter().map(|(_, text)| text.not_before).min());
+    let last = at(texts.iter().map(|(_, text)| text.not_before).max());
+    let paid: usize = texts.iter().map(|(_, text)| size(&text.text).segments).sum();
+    let would = [("n", counted(texts.len())), ("segments", tongue.count("segments", paid).into())];
     Preview {
         households: texts.len(),
-        segments: texts.iter().map(|(_, text)| size(&text.text).segments).sum(),
         without,
-        first: at(texts.iter().map(|(_, text)| text.not_before).min()),
-        last: at(texts.iter().map(|(_, text)| text.not_before).max()),
+        would: if texts.is_empty() { tongue.say("cast-nobody") } else { tongue.with("cast-would", &would) },
+        when: tongue.with("cast-when", &[("first", first), ("last", last)]),
         samples: samples
             .into_iter()
             .take(SAMPLES)

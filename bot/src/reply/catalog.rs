@@ -45,6 +45,11 @@ impl From<f64> for Value {
         Value::Number(number)
     }
 }
+impl From<i32> for Value {
+    fn from(number: i32) -> Self {
+        Value::Number(f64::from(number))
+    }
+}
 impl From<u32> for Value {
     fn from(number: u32) -> Self {
         Value::Number(f64::from(number))

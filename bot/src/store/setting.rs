@@ -27,6 +27,13 @@ pub struct FeedWord {
     pub staff: String,
 }
 
+impl FeedWord {
+    /// The message that names the feed.
+    pub fn feed_id(&self) -> String {
+        format!("feed-{}", self.feed)
+    }
+}
+
 impl Store {
     pub async fn settings(&self) -> Result<BTreeMap<String, String>, StoreError> {
         let rows = sqlx::query("SELECT name, value FROM setting").fetch_all(&self.read).await?;

@@ -64,6 +64,7 @@ struct Row {
 
 struct FuelChoice {
     id: &'static str,
+    name: String,
     chosen: bool,
 }
 
@@ -74,14 +75,13 @@ struct Programme {
     worker: Bar,
     months: u32,
     /// Heading, name of the first column, rows.
-    tables: Vec<(&'static str, &'static str, Vec<Row>)>,
+    tables: Vec<(String, String, Vec<Row>)>,
     fuels: Vec<FuelChoice>,
     fuel: &'static str,
+    fuel_name: String,
     non_renewable: f64,
-    grows: bool,
-    methane_percent: String,
-    gas_c: f64,
-    leak_percent: String,
+    /// How it is counted, with what was assumed.
+    method: String,
 }
 
 /// One household's months.
@@ -110,7 +110,7 @@ async fn lived_of(pages: &Pages, seen: Vec<Seen>, months: u32) -> Result<Vec<Liv
             let of = |id| facts.get(&id).map_or(&[][..], Vec::as_slice);
             let said = texts.get(&household.id).map_or(&[][..], Vec::as_slice);
             let (months, place) = of_household(of(household.id), said, day_of(since));
-            let place = place.unwrap_or_else(|| "place not told".into());
+            let place = place.unwrap_or_default();
             lived.push(Lived { id: household.id, name: name_of(household), place, months });
         }
     }
@@ -122,7 +122,7 @@ pub async fn show(
     Extension(worker): Extension<Worker>,
     Query(asked): Query<Asked>,
 ) -> Result<Response, Broken> {
-    let method = asked.method();
+    let (tongue, method) = (pages.tongue(&worker), asked.method());
     let lived = lived(&pages, asked.months()).await?;
     let mut months: BTreeMap<Month, Sums> = BTreeMap::new();
     let mut places: BTreeMap<&str, Sums> = BTreeMap::new();
@@ -136,24 +136,39 @@ pub async fn show(
         let once = Sums { heard: all.heard.min(1), working: all.working.min(1), ..all };
         *places.entry(&household.place).or_default() += once;
     }
-    let by_month = months.iter().rev().map(|(month, sums)| row(month.format("%B %Y").to_string(), sums, method));
-    let by_place = places.iter().map(|(place, sums)| row((*place).to_owned(), sums, method));
+    let by_month = months.iter().rev().map(|(month, sums)| row(&tongue, tongue.month(*month), sums, method));
+    let by_place = places.iter().map(|(place, sums)| {
+        let name = if place.is_empty() { tongue.say("prog-no-place") } else { (*place).to_owned() };
+        row(&tongue, name, sums, method)
+    });
+    let table = |title: &str, first: &str, rows| (tongue.say(title), tongue.say(first), rows);
+    let fuel_name = |fuel: Fuel| tongue.say(&format!("fuel-{fuel}"));
+    let by_month = table("prog-by-month", "prog-month", by_month.collect());
+    let by_place = table("prog-by-place", "prog-place", by_place.collect());
+    let values = [
+        ("methane", tongue.number(METHANE * 100.0, 0).into()),
+        ("celsius", tongue.number(GAS_C, 0).into()),
+        ("share", tongue.number(method.non_renewable, 2).into()),
+        ("name", fuel_name(method.fuel).into()),
+        ("leak", tongue.number(LEAK * 100.0, 0).into()),
+    ];
     page(&Programme {
-        tongue: pages.tongue(&worker),
+        method: tongue.with("prog-method", &values),
         worker: worker.bar(),
         months: asked.months(),
-        tables: vec![("By month", "Month", by_month.collect()), ("By place", "Place", by_place.collect())],
-        fuels: Fuel::ALL.iter().map(|fuel| FuelChoice { id: fuel.id(), chosen: *fuel == method.fuel }).collect(),
+        tables: vec![by_month, by_place],
+        fuels: Fuel::ALL
+            .iter()
+            .map(|fuel| FuelChoice { id: fuel.id(), name: fuel_name(*fuel), chosen: *fuel == method.fuel })
+            .collect(),
         fuel: method.fuel.id(),
+        fuel_name: fuel_name(method.fuel),
         non_renewable: method.non_renewable,
-        grows: matches!(method.fuel, Fuel::Wood | Fuel::Charcoal),
-        methane_percent: format!("{:.0}", METHANE * 100.0),
-        gas_c: GAS_C,
-        leak_percent: format!("{:.0}", LEAK * 100.0),
+        tongue: tongue.clone(),
     })
 }
 
-fn row(name: String, sums: &Sums, method: Method) -> Row {
+fn row(tongue: &Tongue, name: String, sums: &Sums, method: Method) -> Row {
     let spared = spared(sums.cooked_min, method);
     let share = if sums.heard > 0 { 100.0 * f64::from(sums.working) / f64::from(sums.heard) } else { 0.0 };
     Row {
@@ -163,7 +178,7 @@ fn row(name: String, sums: &Sums, method: Method) -> Row {
         fed: format!("{:.0}", sums.fed_kg),
         slurry: format!("{:.0}", sums.fed_kg + sums.water_l),
         hours: format!("{:.0}", sums.cooked_min / 60.0),
-        gas: format!("{:.1}", spared.biogas_m3),
+        gas: tongue.number(spared.biogas_m3, 1),
         fuel: format!("{:.0}", spared.fuel_kg),
         co2e: format!("{:.0}", spared.co2e_kg),
         texts: format!("{} / {}", sums.texts_in, sums.texts_out),

@@ -15,6 +15,7 @@ use askama::Template;
 use axum::Extension;
 use axum::extract::State;
 use axum::response::Response;
+use bellyful_core::fact::Walls;
 use bellyful_core::feeds::Feed;
 use chrono::{DateTime, Duration, Utc};
 pub use family::household;
@@ -35,9 +36,19 @@ struct StaffRow {
     phone: String,
     gateway: String,
     lang: String,
-    role: &'static str,
+    role: Role,
     logs_in: bool,
     has_pin: bool,
+}
+
+impl StaffRow {
+    fn role_long(&self) -> &'static str {
+        self.role.long_name()
+    }
+    fn phoned(&self, tongue: &Tongue) -> String {
+        let values = [("number", self.phone.as_str().into()), ("gateway", self.gateway.as_str().into())];
+        tongue.with("staff-phone", &values)
+    }
 }
 
 struct GatewayRow {
@@ -69,6 +80,8 @@ struct Setup {
     gateways: Vec<String>,
     traffic: Vec<GatewayRow>,
     numbers: Vec<NumberRow>,
+    roles: [Role; 3],
+    walls: Vec<Choice>,
     words: Vec<FeedWord>,
     feeds: Vec<Choice>,
     keep_days: String,
@@ -85,25 +98,28 @@ async fn whole(pages: &Pages, worker: &Worker, notice: String) -> Result<Respons
     let settings = pages.store.settings().await?;
     let traffic = pages.store.traffic(now - Duration::days(1), now).await?;
     let lang_name = |code: &str| pages.mind.catalog.say(code, "language-name", &[]);
+    let tongue = pages.tongue(worker);
     page(&Setup {
-        tongue: pages.tongue(worker),
+        roles: Role::ALL,
+        walls: Walls::ALL
+            .iter()
+            .map(|walls| Choice { id: walls.id().into(), name: tongue.say(&format!("walls-{walls}")) })
+            .collect(),
         worker: worker.bar(),
         notice,
         members: pages.store.members().await?.into_iter().map(|member| staff_row(member, lang_name)).collect(),
         langs: pages.mind.catalog.languages().map(|code| Choice { id: code.into(), name: lang_name(code) }).collect(),
         gateways: pages.gateways.clone(),
-        traffic: gateway_rows(&pages.gateways, traffic, now),
+        traffic: gateway_rows(&tongue, &pages.gateways, traffic, now),
         numbers: number_rows(pages, &settings),
         words: pages.store.feed_words().await?,
         feeds: Feed::ALL
             .iter()
-            .map(|feed| Choice {
-                id: feed.id().into(),
-                name: pages.mind.catalog.say(&worker.lang, &format!("feed-{feed}"), &[]),
-            })
+            .map(|feed| Choice { id: feed.id().into(), name: tongue.say(&format!("feed-{feed}")) })
             .collect(),
         needs_pin: settings.contains_key(NEEDS_PIN),
         keep_days: settings.get(KEEP_TEXTS_DAYS).cloned().unwrap_or_default(),
+        tongue,
     })
 }
 
@@ -113,42 +129,39 @@ fn staff_row(member: Member, lang_name: impl Fn(&str) -> String) -> StaffRow {
         phone: member.staff.phone.unwrap_or_default(),
         gateway: member.staff.gateway.unwrap_or_default(),
         lang: lang_name(&member.staff.lang),
-        role: role_name(member.role),
+        role: member.role,
         logs_in: member.logs_in,
         has_pin: member.has_pin,
-    }
-}
-
-fn role_name(role: Role) -> &'static str {
-    match role {
-        Role::Viewer => "viewer: sees, numbers masked",
-        Role::Field => "field worker: acts for households",
-        Role::Lead => "lead: sets up people and rules",
     }
 }
 
 /// Waiting longer than this, a gateway is in trouble. Source: our choice.
 const WAITS_LONG: Duration = Duration::minutes(5);
 
-fn gateway_rows(names: &[String], mut traffic: BTreeMap<String, Traffic>, now: DateTime<Utc>) -> Vec<GatewayRow> {
+fn gateway_rows(
+    tongue: &Tongue,
+    names: &[String],
+    mut traffic: BTreeMap<String, Traffic>,
+    now: DateTime<Utc>,
+) -> Vec<GatewayRow> {
     for name in names {
         traffic.entry(name.clone()).or_default();
     }
     let row = |(name, seen): (String, Traffic)| {
         let stuck = seen.waiting_since.is_some_and(|since| now - since > WAITS_LONG);
         let (class, state) = match (stuck, seen.trouble) {
-            (true, Some(why)) => ("red", format!("texts wait: {why}")),
-            (true, None) => ("red", "texts wait".into()),
-            (false, _) if seen.lost > 0 && seen.lost * 10 >= seen.sent => ("amber", "many are not taken".into()),
-            _ if seen.texts_in + seen.sent == 0 => ("blue", "quiet for a day".into()),
-            _ => ("green", "well".into()),
+            (true, Some(why)) => ("red", tongue.of_name("traffic-stuck-why", why)),
+            (true, None) => ("red", tongue.say("traffic-stuck")),
+            (false, _) if seen.lost > 0 && seen.lost * 10 >= seen.sent => ("amber", tongue.say("traffic-many-lost")),
+            _ if seen.texts_in + seen.sent == 0 => ("blue", tongue.say("traffic-quiet")),
+            _ => ("green", tongue.say("traffic-well")),
         };
         GatewayRow {
             name,
             class,
             state,
             texts_in: seen.texts_in,
-            last_in: seen.last_in.map_or_else(|| "none".into(), |at| ago(now - at)),
+            last_in: seen.last_in.map_or_else(|| tongue.say("traffic-never"), |at| ago(tongue, now - at)),
             sent: seen.sent,
             delivered: seen.delivered,
             lost: seen.lost,
@@ -158,11 +171,11 @@ fn gateway_rows(names: &[String], mut traffic: BTreeMap<String, Traffic>, now: D
     traffic.into_iter().map(row).collect()
 }
 
-fn ago(passed: Duration) -> String {
+fn ago(tongue: &Tongue, passed: Duration) -> String {
     match passed.num_minutes() {
-        ..1 => "just now".into(),
-        minutes @ 1..60 => format!("{minutes} min ago"),
-        minutes => format!("{} h ago", minutes / 60),
+        ..1 => tongue.say("ago-now"),
+        minutes @ 1..60 => tongue.count("ago-minutes", minutes),
+        minutes => tongue.count("ago-hours", minutes / 60),
     }
 }
 
@@ -181,12 +194,14 @@ fn number_rows(pages: &Pages, settings: &BTreeMap<String, String>) -> Vec<Number
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::mind::Mind;
 
     #[test]
     fn a_gateway_whose_texts_wait_is_red_and_one_nobody_used_is_not() {
+        let tongue = Tongue::of(&Arc::new(Mind::new(None, 1).expect("sound words")), "en");
         let now = DateTime::from_timestamp(1_780_000_000, 0).expect("in range");
         let check = |traffic: Traffic, expected| {
-            let rows = gateway_rows(&[], [("plain".to_owned(), traffic)].into(), now);
+            let rows = gateway_rows(&tongue, &[], [("plain".to_owned(), traffic)].into(), now);
             assert_eq!(rows[0].class, expected, "{}", rows[0].state);
         };
         let waits = |minutes| Traffic {
@@ -198,6 +213,6 @@ mod tests {
         check(Traffic { sent: 5, ..waits(1) }, "green");
         check(Traffic { sent: 20, lost: 4, ..Traffic::default() }, "amber");
         check(Traffic::default(), "blue");
-        assert_eq!(gateway_rows(&["other".to_owned()], BTreeMap::new(), now)[0].name, "other");
+        assert_eq!(gateway_rows(&tongue, &["other".to_owned()], BTreeMap::new(), now)[0].name, "other");
     }
 }

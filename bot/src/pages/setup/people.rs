@@ -38,6 +38,7 @@ pub async fn staff(
     if name.is_empty() || name.chars().count() > NAME_MOST {
         return Err(Broken::form("form-name-letters", [("most", counted(NAME_MOST))]));
     }
+    let tongue = pages.tongue(&worker);
     let members = pages.store.members().await?;
     let known = members.iter().find(|member| member.staff.name == name);
     let leads = members.iter().filter(|member| member.role == Role::Lead && member.logs_in).count();
@@ -51,40 +52,47 @@ pub async fn staff(
             let staff = read(&pages, &form, name, &members, Some(hashed(&password)?))?;
             pages.store.add_staff(&staff).await?;
             (
-                format!("{name} may log in with the password {password}. It is shown this once."),
+                tongue.with("said-password", &[("name", name.into()), ("password", password.into())]),
                 format!("added {name} as {}", staff.role),
             )
         }
         (_, None) => return Err(Broken::form("form-staff-none", [("name", name.into())])),
-        ("role", Some(member)) => {
+        ("change", Some(member)) => {
             let role = role(&form.role)?;
+            let lang = language(&pages, &form.lang)?;
             if last_lead && role != Role::Lead {
                 return Err(Broken::form("form-staff-last", [("name", name.into())]));
             }
-            pages.store.add_staff(&NewStaff { role: role.id().into(), ..same(member) }).await?;
-            (format!("{name} is {} now.", role.id()), format!("made {name} {}", role.id()))
+            pages.store.add_staff(&NewStaff { role: role.id().into(), lang: lang.clone(), ..same(member) }).await?;
+            {
+                let values = [("name", name.into()), ("role", tongue.say(role.name()).into())];
+                let mut said = tongue.with("said-role", &values);
+                if lang != member.staff.lang {
+                    let lang_name = pages.mind.catalog.say(&lang, "language-name", &[]);
+                    let values = [("name", name.into()), ("lang", lang_name.into())];
+                    said = format!("{said} {}", tongue.with("said-lang", &values));
+                }
+                (said, format!("made {name} {}", role.id()))
+            }
         }
         ("password", Some(member)) => {
             let password = password();
             pages.store.add_staff(&NewStaff { password_hash: Some(hashed(&password)?), ..same(member) }).await?;
             (
-                format!("The new password of {name} is {password}. It is shown this once."),
+                tongue.with("said-new-password", &[("name", name.into()), ("password", password.into())]),
                 format!("gave {name} a new password"),
             )
         }
         ("pin", Some(_)) => {
             pages.store.reset_pin(name).await?;
-            (format!("The next PIN that {name} texts is theirs."), format!("freed {name} of the PIN"))
+            (tongue.of_name("said-pin-free", name), format!("freed {name} of the PIN"))
         }
         ("remove", Some(_)) if last_lead => {
             return Err(Broken::form("form-staff-last", [("name", name.into())]));
         }
         ("remove", Some(_)) => {
             pages.store.remove_staff(name).await?;
-            (
-                format!("{name} is off the staff; their households are nobody's now."),
-                format!("took {name} off the staff"),
-            )
+            (tongue.of_name("said-off", name), format!("took {name} off the staff"))
         }
         _ => return Err(Broken::Form("form-choose".into())),
     };
@@ -116,9 +124,7 @@ fn read(
     members: &[crate::store::Member],
     password_hash: Option<String>,
 ) -> Result<NewStaff, Broken> {
-    if !pages.mind.catalog.speaks(&form.lang) {
-        return Err(Broken::Form("form-choose".into()));
-    }
+    let lang = language(pages, &form.lang)?;
     let phone = number(&form.phone)?;
     if phone.is_some() && members.iter().any(|member| member.staff.phone == phone) {
         return Err(Broken::Form("form-staff-number".into()));
@@ -127,14 +133,11 @@ fn read(
         None => None,
         Some(_) => Some(gateway(pages, &form.gateway)?),
     };
-    Ok(NewStaff {
-        name: name.to_owned(),
-        phone,
-        gateway,
-        lang: form.lang.clone(),
-        role: role(&form.role)?.id().into(),
-        password_hash,
-    })
+    Ok(NewStaff { name: name.to_owned(), phone, gateway, lang, role: role(&form.role)?.id().into(), password_hash })
+}
+
+fn language(pages: &Pages, code: &str) -> Result<String, Broken> {
+    if pages.mind.catalog.speaks(code) { Ok(code.to_owned()) } else { Err(Broken::Form("form-choose".into())) }
 }
 
 /// A gateway that there is.

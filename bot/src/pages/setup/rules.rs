@@ -26,14 +26,18 @@ pub async fn emergency(
     Extension(worker): Extension<Worker>,
     Form(form): Form<Number>,
 ) -> Result<Response, Broken> {
+    let tongue = pages.tongue(&worker);
     let country = country(&form.country)?;
     let number = form.number.trim();
     if number.len() > 15 || !number.bytes().all(|b| b.is_ascii_digit() || matches!(b, b'+' | b' ' | b'*' | b'#')) {
         return Err(Broken::Form("form-call-digits".into()));
     }
     let (value, said) = match number {
-        "" => (None, format!("In {country} the built-in number holds again.")),
-        number => (Some(number), format!("In danger, families in {country} are told to call {number}.")),
+        "" => (None, tongue.with("said-call-built-in", &[("country", country.as_str().into())])),
+        number => {
+            let values = [("country", country.as_str().into()), ("number", number.into())];
+            (Some(number), tongue.with("said-call", &values))
+        }
     };
     let told =
         format!("{} set the number to call in {country} to {}", worker.name, value.unwrap_or("the built-in one"));
@@ -72,10 +76,11 @@ pub async fn word(
     Form(form): Form<Word>,
 ) -> Result<Response, Broken> {
     let now = (pages.clock)();
+    let tongue = pages.tongue(&worker);
     let said = match form.remove {
         Some(id) => {
             pages.store.remove_feed_word(id, &worker.name, now).await?;
-            "The word is taken away.".to_owned()
+            tongue.say("said-word-off")
         }
         None => {
             let word = read(&pages, &worker, &form)?;
@@ -88,7 +93,10 @@ pub async fn word(
             }
             pages.store.add_feed_word(&word, now).await?;
             let place = if word.place.is_empty() { word.country.clone() } else { word.place.clone() };
-            format!("In {place}, {} is {} from now on.", word.word, word.feed.id().replace('_', " "))
+            {
+                let feed = tongue.say(&word.feed_id());
+                tongue.with("said-word", &[("place", place.into()), ("word", word.word.into()), ("feed", feed.into())])
+            }
         }
     };
     pages.mind.teach(Taught::load(&pages.store).await?);
@@ -130,6 +138,7 @@ pub async fn keeping(
     Extension(worker): Extension<Worker>,
     Form(form): Form<Keeping>,
 ) -> Result<Response, Broken> {
+    let tongue = pages.tongue(&worker);
     let typed = form.days.trim();
     let days = match typed {
         "" => None,
@@ -142,10 +151,8 @@ pub async fn keeping(
         ),
     };
     let said = match days {
-        Some(days) => {
-            format!("The words of texts are forgotten after {days} days; what was told of the digester stays.")
-        }
-        None => "Texts are kept for ever.".to_owned(),
+        Some(days) => tongue.count("said-keep", days),
+        None => tongue.say("said-keep-ever"),
     };
     let told =
         format!("{} set how long texts are kept: {}", worker.name, if typed.is_empty() { "for ever" } else { typed });
@@ -167,10 +174,11 @@ pub async fn pin(
 ) -> Result<Response, Broken> {
     let needs = form.needs == "yes";
     let said = match needs {
-        true => "Whoever has no PIN is asked to choose one before they are told of any household.",
-        false => "Whoever has no PIN is told of households without one.",
+        true => "said-pin-all",
+        false => "said-pin-own",
     };
     let told = format!("{} set that a PIN is {}", worker.name, if needs { "needed" } else { "left to each" });
     pages.store.set(NEEDS_PIN, needs.then_some("yes"), &told, (pages.clock)()).await?;
-    whole(&pages, &worker, said.to_owned()).await
+    let said = pages.tongue(&worker).say(said);
+    whole(&pages, &worker, said).await
 }

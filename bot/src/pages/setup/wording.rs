@@ -3,6 +3,7 @@
 //! Takes a language; gives a page. Places in a sentence are filled with the longest plausible values, so that the length is true.
 
 use super::super::access::{Bar, Worker};
+use super::super::tongue::counted;
 use super::super::{Broken, Pages, Tongue, page};
 use super::Choice;
 use crate::lang::folders;
@@ -34,7 +35,7 @@ struct Wording {
     lang: String,
     lang_name: String,
     rows: Vec<Row>,
-    long: usize,
+    lead: String,
 }
 
 #[derive(Deserialize)]
@@ -72,13 +73,16 @@ pub async fn wording(
         })
         .filter(|row| !row.text.is_empty())
         .collect();
+    let tongue = pages.tongue(&worker);
+    let long = rows.iter().filter(|row| row.segments > 1).count();
+    let lead = tongue.with("wording-lead", &[("n", counted(rows.len())), ("long", counted(long))]);
     page(&Wording {
-        tongue: pages.tongue(&worker),
+        tongue,
         worker: worker.bar(),
         langs: catalog.languages().map(|code| Choice { id: code.into(), name: name(code) }).collect(),
         lang_name: name(&lang),
         lang,
-        long: rows.iter().filter(|row| row.segments > 1).count(),
+        lead,
         rows,
     })
 }
