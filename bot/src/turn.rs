@@ -14,6 +14,7 @@ use crate::mind::Mind;
 use crate::pages::need::CARE_HOURS;
 use crate::record::{local_date, local_day, record};
 use crate::reply::reply;
+use crate::staff::line::Line;
 use crate::staff::{self, Order};
 use crate::store::{Cause, Claim, Kept, Store, StoreError, Wake, Wanted};
 use crate::talk::{self, Settled};
@@ -47,7 +48,7 @@ fn read_of(mind: &Mind, inbound: &Inbound, household: &Household, place: &str) -
 /// What follows from a text.
 pub fn decide(mind: &Mind, situation: &Situation, settled: &Settled, inbound: &Inbound) -> Decision {
     if let Sender::Staff(worker) = &situation.sender {
-        return staff::decide(mind, worker, situation, &settled.reading, inbound);
+        return staff::decide(mind, worker, Line::default(), situation, &settled.reading, inbound);
     }
     let household = situation.household.clone().unwrap_or_else(|| mind.newcomer(inbound, &settled.reading.lang));
     let decision = decide_for(mind, situation, household, settled, inbound);
@@ -134,7 +135,7 @@ async fn staff_turn(
         let cares = store.cares(now - Duration::hours(CARE_HOURS)).await?;
         return Ok(staff::needs(mind, worker, known.line, store.overview().await?, &cares, inbound));
     }
-    Ok(decide(mind, situation, settled, inbound))
+    Ok(staff::decide(mind, worker, known.line, situation, &settled.reading, inbound))
 }
 
 /// A household is worked by one at a time; only staff acting for it can come between.

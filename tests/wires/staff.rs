@@ -189,6 +189,28 @@ async fn more_goes_on_with_the_list_until_every_household_was_named() {
 }
 
 #[tokio::test]
+async fn more_after_a_history_tells_why_and_what_was_told_day_by_day() {
+    let mut road = Road::new().await;
+    road.family("+99900000101", TANK).await;
+    road.text("+99900000101", "fed 3 kg cow dung 6 L water").await;
+    road.now += Duration::days(1);
+    road.text("+99900000101", "fed 2 kg rice 4 L water, cooked 40 min").await;
+    let said = road.says(WORKER, "history 1").await;
+    assert!(said.contains("7 d fed 5 kg"), "{said}");
+    let mut more = String::new();
+    loop {
+        let said = road.says(WORKER, "more").await;
+        if said.starts_with("That was all") {
+            break;
+        }
+        more.push_str(&said);
+        more.push(' ');
+    }
+    assert!(more.contains("2 kg rice.") && more.contains("3 kg cow dung (yesterday)."), "{more}");
+    assert!(more.find("rice") < more.find("cow dung (yesterday)"), "the latest first: {more}");
+}
+
+#[tokio::test]
 async fn every_order_has_a_least_role_and_is_refused_below_it() {
     let rows = [
         ("who needs me", Role::Viewer),

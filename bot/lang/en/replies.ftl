@@ -259,6 +259,7 @@ staff-unknown = I know no household "{ $said }". Text its number or name.
 staff-which = Which one? Text its number: { $list }.
 staff-help = Text: who needs me, history 12, for 12: fed 5 kg, note 12 new valve, tell 12 I come Tuesday, take 12, hand back 12, lift 12, ok 12, done 12.
 staff-history = { $name }: 7 d fed { $kg } kg on { $days } d, OLR { $olr } kg VS/m3/d, water { $water } L, cooked { $minutes } min. Advice: { $verdict }, { $ration } kg/d, risk { $risk }%. Last text { $ago } d ago.
+staff-history-more = MORE tells it day by day.
 staff-noted = For { $name }: { $reply }
 staff-needs = { $count } need you. { $list }
 staff-needs-item = { $name }: { $need ->

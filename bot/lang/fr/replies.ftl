@@ -261,6 +261,7 @@ staff-unknown = Je ne connais pas le foyer "{ $said }". Ecrivez son numéro ou s
 staff-which = Lequel? Ecrivez son numéro: { $list }.
 staff-help = Ecrivez: ma liste, history 12, for 12: fed 5 kg, note 12 vanne neuve, dis à 12 je viens mardi, je prends 12, je rends 12, lever la limite 12, ok 12, fait 12.
 staff-history = { $name }: 7 j, { $kg } kg en { $days } j, OLR { $olr } kg VS/m3/j, eau { $water } L, cuisiné { $minutes } min. Conseil: { $verdict }, { $ration } kg/j, risque { $risk }%. Dernier message il y a { $ago } j.
+staff-history-more = PLUS le dit jour par jour.
 staff-noted = Pour { $name }: { $reply }
 staff-needs = { $count } ont besoin de vous. { $list }
 staff-needs-item = { $name }: { $need ->

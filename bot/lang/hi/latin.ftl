@@ -253,6 +253,7 @@ staff-unknown = "{ $said }" naam ka ghar nahi mila. Number ya naam likhen.
 staff-which = Kaun sa? Uska number likhiye: { $list }.
 staff-help = Likhen: who needs me, history 12, for 12: fed 5 kg, note 12 naya valve, tell 12 kal aaunga, take 12, hand back 12, lift 12, ok 12, done 12.
 staff-history = { $name }: 7 din: { $days } din mein { $kg } kilo, OLR { $olr } kg VS/m3/d, paani { $water } litre, pakaya { $minutes } min. Salah: { $verdict }, { $ration } kg/d, khatra { $risk }%. Aakhri message { $ago } din pehle.
+staff-history-more = MORE se din-din ka haal.
 staff-noted = { $name } ke liye: { $reply }
 staff-needs = { $count } gharon ko aapki zaroorat hai. { $list }
 staff-needs-item = { $name }: { $need ->

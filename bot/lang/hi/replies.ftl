@@ -253,6 +253,7 @@ staff-unknown = "{ $said }" नाम का घर नहीं मिला।
 staff-which = कौन सा? उसका नंबर लिखें: { $list }।
 staff-help = लिखें: who needs me, history 12, for 12: fed 5 kg, note 12 नया वाल्व, tell 12 कल, take 12, hand back 12, lift 12, ok 12, done 12.
 staff-history = { $name }: 7 दिन: { $days } दिन में { $kg } किलो, OLR { $olr } kg VS/m3/d, पानी { $water } L, पकाया { $minutes } मिनट। सलाह: { $verdict }, { $ration } kg/d, खतरा { $risk }%। आखिरी मैसेज { $ago } दिन पहले।
+staff-history-more = MORE से दिन-दिन का हाल।
 staff-noted = { $name } के लिए: { $reply }
 staff-needs = { $count } घरों को आपकी ज़रूरत है। { $list }
 staff-needs-item = { $name }: { $need ->

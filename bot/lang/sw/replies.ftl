@@ -254,6 +254,7 @@ staff-unknown = Sijui nyumba "{ $said }". Andika namba au jina lake.
 staff-which = Ipi? Andika namba yake: { $list }.
 staff-help = Andika: orodha yangu, history 12, for 12: fed 5 kg, andika 12 valvu mpya, waambie 12 nakuja, chukua 12, rudisha 12, ondoa kikomo 12, ok 12, tayari 12.
 staff-history = { $name }: siku 7 kilo { $kg } kwa siku { $days }, OLR { $olr } kg VS/m3/d, maji lita { $water }, kupika dk { $minutes }. Ushauri: { $verdict }, kg { $ration }/d, hatari { $risk }%. Ujumbe wa mwisho siku { $ago }.
+staff-history-more = ZAIDI husema siku kwa siku.
 staff-noted = Kwa { $name }: { $reply }
 staff-needs = { $count } wanakuhitaji. { $list }
 staff-needs-item = { $name }: { $need ->

@@ -175,7 +175,7 @@ fn draw(
             "<text class=\"axis end\" x=\"{}\" y=\"{:.1}\">{}</text>",
             LEFT - 4.0,
             at + 3.0,
-            short(tongue, value)
+            scale.written(tongue, value)
         );
         let _ =
             write!(svg, "<line class=\"grid\" x1=\"{LEFT}\" x2=\"{}\" y1=\"{at:.1}\" y2=\"{at:.1}\"/>", WIDTH - RIGHT);
@@ -249,6 +249,11 @@ impl Scale {
         Scale { from: (reach / step).floor() * step, to: reach + wide * 1.06, step }
     }
 
+    /// A tick with as many decimals as its step has: two ticks never read alike.
+    fn written(&self, tongue: &Tongue, value: f64) -> String {
+        tongue.number(value, (-self.step.log10().floor()).clamp(0.0, 3.0) as usize)
+    }
+
     fn ticks(&self) -> impl Iterator<Item = f64> {
         let count = ((self.to - self.from) / self.step).floor().clamp(0.0, 6.0) as i32;
         let (from, step) = (self.from, self.step);
@@ -299,6 +304,10 @@ mod tests {
         check(Panel::line("Risk".into(), dots(&[1.0, 96.0])), &[0.0, 50.0, 100.0]);
         check(Panel::level("Slurry".into(), dots(&[24.0, 27.0])), &[22.0, 24.0, 26.0]);
         check(Panel::line("Nothing".into(), dots(&[0.0])), &[0.0, 0.1, 0.2]);
+        let scale = Scale::of(&Panel::level("Slurry".into(), dots(&[28.6, 28.7])));
+        let written: Vec<String> = scale.ticks().map(|tick| scale.written(&english(), tick)).collect();
+        let alike = written.windows(2).filter(|two| two[0] == two[1]).count();
+        assert!(written.len() > 1 && alike == 0, "{written:?}");
     }
 
     #[test]

@@ -134,7 +134,8 @@ impl<'a> Voice<'a> {
         Some(item.trim().to_owned())
     }
 
-    fn item(&self, fact: &Fact, today: Day) -> Option<String> {
+    /// What was told, with the day unless it was today.
+    pub fn item(&self, fact: &Fact, today: Day) -> Option<String> {
         let item = self.undated(fact, today)?;
         let ago = today.since(fact.day);
         let dated = ago > 0 && !matches!(fact.what, What::Seeded { .. } | What::Started);

@@ -19,8 +19,15 @@ use crate::talk;
 use crate::text::reading::{Ask, Reading};
 use crate::twins::Believed;
 pub use act::word_from;
+use bellyful_core::advice::Advice;
+use bellyful_core::fact::standing;
+use bellyful_core::units::Day;
+use line::Line;
 pub use needs::needs;
 pub use order::{Order, order};
+
+/// Days that a history by text goes back.
+const HISTORY_DAYS: i32 = 7;
 
 /// What staff see of a household that nobody has named.
 pub fn name_of(household: &Household) -> String {
@@ -68,8 +75,23 @@ fn which(voice: &Voice, situation: &Situation) -> Piece {
     Piece::or(Rank::Must, (1..=situation.several.len()).rev().map(named).collect())
 }
 
+/// What MORE goes on with after a history: why the bot says what it says, and what was told, the latest first.
+fn told_lately(voice: &Voice, situation: &Situation, advice: &Advice, today: Day) -> Vec<String> {
+    let why = advice.reasons.iter().map(|reason| voice.say(&format!("why-{reason}"), &[]));
+    let told = standing(&situation.facts).into_iter().rev().filter(|fact| today.since(fact.day) <= HISTORY_DAYS);
+    let told = told.filter_map(|fact| voice.item(fact, today)).map(|item| format!("{item}."));
+    why.chain(told).collect()
+}
+
 /// What follows from a field worker's text.
-pub fn decide(mind: &Mind, worker: &Staff, situation: &Situation, reading: &Reading, inbound: &Inbound) -> Decision {
+pub fn decide(
+    mind: &Mind,
+    worker: &Staff,
+    line: Line,
+    situation: &Situation,
+    reading: &Reading,
+    inbound: &Inbound,
+) -> Decision {
     let voice = Voice::in_lang(&mind.catalog, &worker.lang);
     let answer = |pieces: Vec<Piece>| vec![answered(mind, worker, inbound, pieces)];
     let order = order(&mind.lexicons, &worker.lang, &inbound.text);
@@ -116,8 +138,11 @@ pub fn decide(mind: &Mind, worker: &Staff, situation: &Situation, reading: &Read
             ("risk", n((advice.risk * 100.0).round())),
             ("ago", n(last.map_or(7.0, |day| f64::from(today.since(day))))),
         ];
+        let more = needs::in_texts(&voice, &told_lately(&voice, situation, &advice, today), None);
+        let hint = if more.is_empty() { String::new() } else { voice.say("staff-history-more", &[]) };
         return Decision {
-            replies: answer(vec![voice.must("staff-history", &values)]),
+            replies: answer(vec![voice.must("staff-history", &values), Piece::new(Rank::Extra, hint)]),
+            line: Some((worker.id, Line { more, ..line })),
             audit: Some(format!("{} asked the history", worker.name)),
             ..Decision::default()
         };

@@ -41,7 +41,7 @@ pub fn needs(
             voice.say("staff-needs-item", &values)
         })
         .collect();
-    let mut texts = if items.is_empty() { vec![] } else { pages(&voice, &items) };
+    let mut texts = in_texts(&voice, &items, Some("staff-needs"));
     let first = match texts.is_empty() {
         true => voice.must("staff-needs-none", &[]),
         false => Piece::new(Rank::Must, texts.remove(0)),
@@ -54,22 +54,22 @@ pub fn needs(
     }
 }
 
-/// Households that are listed at the very most, over all texts.
+/// Items that are listed at the very most, over all texts.
 const MOST: usize = 200;
 
-/// The list in texts of two segments, each saying how many are still to come.
-fn pages(voice: &Voice, items: &[String]) -> Vec<String> {
+/// A list in texts of two segments, each saying how many are still to come; `head` is what the first begins with.
+pub fn in_texts(voice: &Voice, items: &[String], head: Option<&str>) -> Vec<String> {
     let listed = &items[..items.len().min(MOST)];
     let (mut texts, mut from) = (vec![], 0);
     while from < listed.len() {
         let text = |to: usize| {
             let list = listed[from..to].join(" ");
-            let said = match from {
-                0 => {
+            let said = match head.filter(|_| from == 0) {
+                Some(head) => {
                     let values = [("count", Value::Number(items.len() as f64)), ("list", list.into())];
-                    voice.say("staff-needs", &values)
+                    voice.say(head, &values)
                 }
-                _ => list,
+                None => list,
             };
             match items.len() - to {
                 0 => said,

@@ -13,11 +13,13 @@ use super::chart::chart;
 use super::tongue::counted;
 use super::{Broken, Pages, Tongue, page, visit};
 use crate::household::Situation;
+use crate::message::Kind;
 use crate::record::local_day;
 use crate::reply::segments::size;
 use crate::reply::word::Voice;
 use crate::staff::name_of;
 use crate::store::Said;
+use crate::talk::alarm_text;
 use crate::twins::Believed;
 pub use acts::{known, note, take_alarm, taken};
 use askama::Template;
@@ -45,6 +47,7 @@ const TRAIL: u32 = 30;
 
 struct Line {
     ours: bool,
+    danger: bool,
     when: String,
     text: String,
     note: String,
@@ -124,7 +127,11 @@ pub async fn show(
     let advice = believed.advise();
     let voice = Voice::in_lang(&pages.mind.catalog, &worker.lang);
     let tongue = pages.tongue(&worker);
-    let doing = voice.doing(&advice, believed.for_today(), &believed.so_far.site, &believed.mix()).fullest().to_owned();
+    // While a danger is open the one thing to do is to get out: no ration stands beside it.
+    let doing = match situation.alarms.is_empty() {
+        true => voice.doing(&advice, believed.for_today(), &believed.so_far.site, &believed.mix()).fullest().to_owned(),
+        false => alarm_text(&pages.mind, voice.lang, household.country.as_deref()),
+    };
     let trail = pages.store.trail(id, TRAIL).await?;
     let visits = pages.store.visits(id, visit::SHOWN).await?;
     let marks = visits.iter().map(|visit| (visit.day, visit::told(&tongue, visit))).collect();
@@ -221,5 +228,12 @@ fn line(tongue: &Tongue, voice: &Voice, said: &Said) -> Line {
         ];
         tongue.with("talk-note", &values)
     });
-    Line { ours: said.ours, when: tongue.moment(said.at), text: said.text.clone(), note, reasons }
+    Line {
+        ours: said.ours,
+        danger: said.kind.as_deref() == Some(Kind::Alarm.id()),
+        when: tongue.moment(said.at),
+        text: said.text.clone(),
+        note,
+        reasons,
+    }
 }
