@@ -19,7 +19,9 @@ impl Drop for Demo {
 
 fn found(names: &[&str]) -> Option<PathBuf> {
     let path = std::env::var_os("PATH")?;
-    std::env::split_paths(&path).flat_map(|folder| names.iter().map(move |name| folder.join(name))).find(|at| at.is_file())
+    std::env::split_paths(&path)
+        .flat_map(|folder| names.iter().map(move |name| folder.join(name)))
+        .find(|at| at.is_file())
 }
 
 /// How long the invented households take to live through their history, on a busy machine.
@@ -79,6 +81,7 @@ fn demo() -> (Demo, Vec<String>) {
         .spawn()
         .expect("the program starts");
     let out = child.stdout.take().expect("piped");
-    let lines = std::io::BufRead::lines(std::io::BufReader::new(out)).take(2).collect::<Result<_, _>>().expect("two lines");
+    let lines =
+        std::io::BufRead::lines(std::io::BufReader::new(out)).take(2).collect::<Result<_, _>>().expect("two lines");
     (Demo(child), lines)
 }

@@ -2,9 +2,10 @@
 
 use crate::access::{login, node};
 use bellyful::household::{Decision, Phone};
+use bellyful::message::Inbound;
 use bellyful::mind::Mind;
 use bellyful::setup::{Setup, set_up};
-use bellyful::store::{Cause, Store};
+use bellyful::store::{Arrival, Cause, Store};
 use bellyful::workbench::nobody;
 use bellyful_core::fact::{Fact, Unit, What};
 use bellyful_core::feeds::Feed;
@@ -93,6 +94,31 @@ async fn a_field_worker_does_a_days_work_on_the_pages() {
     let fault = [("errand", "fault"), ("inlet_free", "bad"), ("flame_blue", "good"), ("walls_dark", "bad")];
     assert_eq!(browser.post("/household/1/visit", &fault).await.0, 303);
     assert!(browser.get("/household/1").await.contains("A look at a fault: 1 good, to mend: Inlet free."));
+
+    // While a danger is open its page tells to get out, and no ration or what-if stands beside it.
+    let now = Utc::now();
+    let text = Inbound {
+        gateway: "plain".into(),
+        id: "danger".into(),
+        from: "+99900000777".into(),
+        to: None,
+        text: "strong gas smell in the kitchen".into(),
+        sent_at: now,
+        received_at: now,
+    };
+    node.store.accept(&[Arrival { inbound: text, alarm: None }]).await.expect("kept");
+    let mut page = String::new();
+    for _ in 0..100 {
+        page = browser.get("/household/1").await;
+        if page.contains("role=\"alert\"") {
+            break;
+        }
+        tokio::time::sleep(std::time::Duration::from_millis(50)).await;
+    }
+    assert!(page.contains("Everyone out now!") && !page.contains("name=\"ration\""), "{page}");
+    assert!(!page.contains("you can feed") && !page.contains("feed up to"), "{page}");
+    assert_eq!(browser.post("/household/1/taken", &[]).await.0, 303);
+    assert!(browser.get("/household/1").await.contains("name=\"ration\""));
 
     // Settings: only what differs becomes a fact; what is wrong is a sentence and changes nothing.
     let before = node.store.facts(1).await.expect("read").len();

@@ -14,6 +14,7 @@ use crate::record::{local_day, record};
 use crate::reply::amounts::number;
 use crate::reply::catalog::Value;
 use crate::reply::compose::{Piece, Rank, Room, compose};
+use crate::reply::segments::size;
 use crate::reply::word::Voice;
 use crate::talk;
 use crate::text::reading::{Ask, Reading};
@@ -139,9 +140,12 @@ pub fn decide(
             ("ago", n(last.map_or(7.0, |day| f64::from(today.since(day))))),
         ];
         let more = needs::in_texts(&voice, &told_lately(&voice, situation, &advice, today), None);
-        let hint = if more.is_empty() { String::new() } else { voice.say("staff-history-more", &[]) };
+        let history = voice.say("staff-history", &values);
+        let hinted = format!("{history} {}", voice.say("staff-history-more", &[]));
+        // The hint costs nothing, or is not given.
+        let free = !more.is_empty() && size(&hinted).segments == size(&history).segments;
         return Decision {
-            replies: answer(vec![voice.must("staff-history", &values), Piece::new(Rank::Extra, hint)]),
+            replies: answer(vec![Piece::new(Rank::Must, if free { hinted } else { history })]),
             line: Some((worker.id, Line { more, ..line })),
             audit: Some(format!("{} asked the history", worker.name)),
             ..Decision::default()
