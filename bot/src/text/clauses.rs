@@ -195,7 +195,8 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
     made.present = made.has(Cue::Is) && !made.past || made.has(Cue::Now) || made.has(Cue::Still);
     made.asks |= made.any(&ASKING);
     made.plan = made.any(&Cues::of(&[Cue::Will, Cue::PutPlan])) && !made.asks
-        || made.has(Cue::If)
+        // "sí, 3 kg" typed without its accent is no "if".
+        || made.has(Cue::If) && !(to == from + 1 && row.nodes[from].meaning.control.is_some())
         || made.has(Cue::Hypothetical);
     for at in from..to {
         match row.nodes[at].when() {

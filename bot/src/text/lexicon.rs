@@ -8,7 +8,7 @@ use super::fuzzy::Fuzzy;
 use super::notions::{Cue, Meaning};
 use super::wordlist::{Habits, WordList};
 use include_dir::{Dir, include_dir};
-use std::collections::{BTreeMap, HashMap};
+use std::collections::{BTreeMap, HashMap, HashSet};
 use std::path::Path;
 use std::sync::{Arc, OnceLock};
 
@@ -102,6 +102,7 @@ pub struct Lexicon {
     /// What field workers order: phrase and the order's id, the longest first.
     pub staff: Vec<(String, String)>,
     words: HashMap<Box<str>, u32>,
+    accented: HashSet<String>,
     /// By word: whether it is of this language, not borrowed.
     own: Vec<bool>,
     /// (node, word) to node; node 0 is the root.
@@ -119,6 +120,7 @@ impl Lexicon {
             languages: list.languages.clone(),
             staff: list.staff.clone(),
             words: HashMap::new(),
+            accented: list.accented.clone(),
             own: Vec::new(),
             steps: HashMap::new(),
             meanings: vec![None],
@@ -205,6 +207,11 @@ impl Lexicon {
     /// Whether `folded` is a word of this very language.
     pub fn is_own(&self, folded: &str) -> bool {
         self.words.get(folded).is_some_and(|&id| self.own[id as usize])
+    }
+
+    /// Whether this language spells a word with just these accents, given in lower case.
+    pub fn spells(&self, typed: &str) -> bool {
+        self.accented.contains(typed)
     }
 
     /// The listed word that `folded` was meant to be: by sound, stretched letters, or a slip.

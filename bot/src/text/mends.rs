@@ -26,7 +26,8 @@ impl Reader<'_> {
         let leading_no = self.is_no(first) && self.no_stands_alone(first);
         let slip = self.anywhere(&Cues::of(&[Cue::Meant]));
         let contrast = self.contrast().is_some();
-        if !(leading_no || slip || contrast) {
+        let sorry = self.has(first, Cue::Sorry) && self.sorry_for_an_amount(first);
+        if !(leading_no || slip || contrast || sorry) {
             return false;
         }
         // Something else than an amount or a feed is mended by stating it.
@@ -62,6 +63,15 @@ impl Reader<'_> {
             }
             _ => false,
         }
+    }
+
+    /// "sorry it was 3 kg", "sorry 3 kg": and not "sorry, fed 3 kg" or "sorry, 3 kg rice", a report that comes late.
+    fn sorry_for_an_amount(&self, sorry: usize) -> bool {
+        let nodes = &self.row.nodes[sorry + 1..];
+        let Some(next) = nodes.iter().find(|node| node.mark().is_none()) else { return false };
+        let was = next.kind == Kind::Phrase && next.any(&Cues::of(&[Cue::Is, Cue::Was]));
+        let only = next.quantity().is_some_and(|q| !q.implied) && nodes.iter().all(|node| node.feed().is_none());
+        (was || only) && !self.anywhere(&Cues::of(&[Cue::Put, Cue::PutNot, Cue::Water, Cue::Cook]))
     }
 
     fn mendable(&self, at: usize) -> bool {

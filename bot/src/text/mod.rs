@@ -44,11 +44,10 @@ use reading::{Reading, Told};
 
 /// Reads one text on its own. `known_lang` is the language its writer used before, `today` the day where it was written.
 pub fn read(lexicons: &Lexicons, text: &str, known_lang: Option<&str>, today: NaiveDate) -> Reading {
-    let lexicon = language::choose(lexicons, text, known_lang);
-    let mut reading = reader::read_as(lexicon, text, today);
+    let mut reading = reader::read_as(language::choose(lexicons, text, known_lang), text, today);
     // A danger is a danger in whatever language it is told.
     if !reading.danger() {
-        for sign in danger_in(lexicons, text, today, Some(&lexicon.code)) {
+        for sign in danger_in(lexicons, text, today, Some(&reading.lang)) {
             reading.facts.push(Told { day: Some(0), what: What::Sign { sign } });
         }
     }
@@ -77,7 +76,7 @@ fn danger_in(lexicons: &Lexicons, text: &str, today: NaiveDate, done: Option<&st
         }
         for told in reader::read_as(lexicon, text, today).facts {
             if let What::Sign { sign } = told.what
-                && sign.is_danger()
+                && told.endangers()
                 && !found.contains(&sign)
             {
                 found.push(sign);

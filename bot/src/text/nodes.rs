@@ -171,6 +171,11 @@ impl<'a> Row<'a> {
                 TokenKind::Mark(mark) => (Kind::Mark(mark), Meaning::default(), at + 1),
                 TokenKind::Fraction(value) => (Kind::Phrase, number_meaning(NumberWord::Fraction(value)), at + 1),
                 TokenKind::Digits(..) => (Kind::Phrase, Meaning::default(), at + 1),
+                TokenKind::Word(..) if self.split_unit(at) => {
+                    self.known += usize::from(matches!(words[at], Found::None));
+                    at += 1;
+                    continue;
+                }
                 TokenKind::Word(..) => match self.longest(words, at) {
                     Some((meaning, to)) => (Kind::Phrase, meaning, to),
                     None if matches!(words[at], Found::None) && self.split(at) => {
@@ -218,6 +223,31 @@ impl<'a> Row<'a> {
             }
         }
         best
+    }
+
+    /// "2kgpeels", "3Lwater": a unit and its thing written together behind a number: both are pushed.
+    fn split_unit(&mut self, at: usize) -> bool {
+        const LONGEST_UNIT: usize = 6;
+        let token = self.tokens.list[at];
+        let word = self.tokens.text(&token);
+        let number = at > 0 && matches!(self.tokens.list[at - 1].kind, TokenKind::Digits(..));
+        if !token.glued || !number || word.len() > 40 || self.lexicon.exact(word).is_some() {
+            return false;
+        }
+        let pair = word.char_indices().skip(1).take(LONGEST_UNIT).find_map(|(cut, _)| {
+            let (unit, thing) = word.split_at(cut);
+            let unit = self.lexicon.look_up(unit).copied().filter(|meaning| meaning.unit.is_some())?;
+            let thing = self.lexicon.look_up(thing).copied();
+            let thing =
+                thing.filter(|m| m.feed.is_some() || m.cues.any(&Cues::of(&[Cue::Water, Cue::Peel, Cue::Dung])))?;
+            (word.len() >= cut + 3).then_some([unit, thing])
+        });
+        let Some(pair) = pair else { return false };
+        for (part, meaning) in pair.into_iter().enumerate() {
+            let (from, to, glued) = (at as u32, at as u32 + 1, part == 0);
+            self.nodes.push(Node { kind: Kind::Phrase, meaning, from, to, glued, used: false });
+        }
+        true
     }
 
     /// An unlisted word that is two listed ones written together ("cowdung"): both are pushed.

@@ -1,6 +1,6 @@
 //! Orders: texts that speak to the bot itself, and whom a field worker speaks for.
 
-use super::nodes::Kind;
+use super::nodes::{Kind, Node};
 use super::notions::{CONTROLS, Cue, Cues};
 use super::reader::Reader;
 use super::reading::{About, Control, Unsure};
@@ -58,6 +58,10 @@ impl Reader<'_> {
                 _ => other = true,
             }
         }
+        if other && self.unheard_language() {
+            self.control = Some(Control::Language(None));
+            return true;
+        }
         if other && !(speaks_of_language && language.is_some() && self.row.nodes.len() <= 10 && !self.says_more()) {
             return false;
         }
@@ -71,6 +75,18 @@ impl Reader<'_> {
             _ => return false,
         }
         true
+    }
+
+    /// "language klingon": one that no word list names.
+    fn unheard_language(&self) -> bool {
+        let names = |control: u8| matches!(CONTROLS[usize::from(control)].1, Control::Language(_));
+        let asks = |node: &Node| node.has(Cue::LanguageWord) && node.meaning.control.is_some_and(names);
+        let nodes = &self.row.nodes;
+        nodes.len() <= 4
+            && nodes.iter().any(asks)
+            && nodes
+                .iter()
+                .all(|node| asks(node) || node.unknown() || node.any(&Cues::of(&[Cue::In, Cue::To, Cue::Is])))
     }
 
     /// Something of the job is said besides.

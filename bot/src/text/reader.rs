@@ -6,7 +6,7 @@
 use super::clauses::{self, Clause};
 use super::nodes::{Kind, Node, Row};
 use super::notions::{Cue, Cues};
-use super::reading::{About, Ask, Control, Reading, Told, Unsure};
+use super::reading::{About, Ask, Control, PERHAPS_STILL, Reading, Told, Unsure};
 use super::{foods, lexicon::Lexicon, numbers, quantities, times};
 use bellyful_core::fact::{Sign, What};
 use chrono::NaiveDate;
@@ -141,7 +141,20 @@ impl<'a> Reader<'a> {
         self.facts.push((at, Told { day, what }));
     }
     pub fn tell_sign(&mut self, at: usize, day: i32, sign: Sign) {
+        let day = if sign.is_danger() { self.danger_day(at, day) } else { day };
         self.tell(at, Some(day), What::Sign { sign });
+    }
+
+    /// A danger is long over only where its own sentence says so, and nothing says that it goes on.
+    fn danger_day(&self, at: usize, day: i32) -> i32 {
+        let Some(index) = self.clauses.iter().position(|clause| clause.range().contains(&at)) else { return day };
+        let clause = &self.clauses[index];
+        let own = !clause.days.is_empty();
+        let is_so = if own { at > clause.from && self.has(at - 1, Cue::Is) } else { clause.present };
+        let goes_on = is_so && !clause.past || clause.any(&Cues::of(&[Cue::Still, Cue::Again, Cue::Now]));
+        let before = self.clauses[..index].iter().rev().take_while(|before| before.sentence == clause.sentence);
+        let said = own || clause.past || before.into_iter().any(|before| !before.days.is_empty());
+        if day >= PERHAPS_STILL || said && !goes_on { day } else { 0 }
     }
     pub fn doubt(&mut self, about: About, from: usize, to: usize) {
         let said = self.row.said(from, to);
@@ -215,7 +228,18 @@ impl<'a> Reader<'a> {
         let inside = (first..=last).any(|at| {
             self.node(at).any(&DENY) && self.node(at).kind == Kind::Phrase && self.node(at).meaning.sign.is_none()
         });
+        const NO: Cues = Cues::of(&[Cue::Not, Cue::Nothing, Cue::No]);
+        // "dizziness no": a thing alone, and its denial after it; in a question the "no" asks.
+        let alone = || {
+            let rest = last + 1..clause.to;
+            first == clause.from
+                && !clause.asks
+                && rest.len() <= 2
+                && rest.clone().next().is_some_and(|at| self.node(at).any(&NO))
+                && rest.clone().skip(1).all(|at| self.node(at).any(&Cues::of(&[Cue::Is, Cue::Was])))
+        };
         inside
+            || alone()
             || match side {
                 Side::Before => before(&DENY, 3),
                 Side::After => after() || before(&Cues::of(&[Cue::Without]), 2),

@@ -1,6 +1,6 @@
 //! The reading: what one text says. Its JSON is a contract with outside programs.
 
-use bellyful_core::fact::{Sign, What};
+use bellyful_core::fact::What;
 use bellyful_core::feeds::Feed;
 use serde::{Deserialize, Serialize};
 
@@ -23,7 +23,7 @@ pub struct Reading {
 impl Reading {
     /// Whether people are in danger.
     pub fn danger(&self) -> bool {
-        self.facts.iter().any(|told| matches!(told.what, What::Sign { sign } if Sign::is_danger(sign)))
+        self.facts.iter().any(Told::endangers)
     }
 }
 
@@ -34,6 +34,16 @@ pub struct Told {
     pub day: Option<i32>,
     #[serde(flatten)]
     pub what: What,
+}
+
+/// A danger of the last week may not be over; one of last month is a tale.
+pub const PERHAPS_STILL: i32 = -7;
+
+impl Told {
+    /// Whether people are in danger by this.
+    pub fn endangers(&self) -> bool {
+        matches!(self.what, What::Sign { sign } if sign.is_danger()) && self.day.is_none_or(|day| day >= PERHAPS_STILL)
+    }
 }
 
 /// What it wants to know.

@@ -16,7 +16,8 @@ impl Reader<'_> {
         let flame = clause.any(&FLAMES);
         let stove = clause.has(Cue::Stove) || clause.has(Cue::Burning) && !clause.has(Cue::BurnThing);
         let earlier = self.anywhere(&FLAMES);
-        let cooks = self.anywhere(&Cues::of(&[Cue::Stove, Cue::Gas, Cue::GasBag, Cue::Lights]));
+        let cooks =
+            self.anywhere(&Cues::of(&[Cue::Stove, Cue::Gas, Cue::GasBag, Cue::Lights])) || self.only_no_light(clause);
         for at in clause.range() {
             let node = *self.node(at);
             if node.used || node.meaning.feed.is_some() && !node.has(Cue::Yellow) {
@@ -47,6 +48,13 @@ impl Reader<'_> {
             let words: Vec<usize> = clause.range().filter(|&i| self.node(i).any(&FLAMES)).collect();
             self.use_up(words);
         }
+    }
+
+    /// "won't light this morning", with nothing named: of all that is told here, there is only the stove.
+    fn only_no_light(&self, clause: &Clause) -> bool {
+        const BESIDE: Cues =
+            Cues::of(&[Cue::NoLight, Cue::Chatter, Cue::Is, Cue::Now, Cue::Still, Cue::Again, Cue::Morning]);
+        clause.has(Cue::NoLight) && clause.range().all(|i| self.node(i).when().is_some() || self.node(i).any(&BESIDE))
     }
 
     /// A colour said of the slurry, the tank or a food.
@@ -97,7 +105,10 @@ impl Reader<'_> {
             return;
         };
         let fed = clause.any(&Cues::of(&[Cue::Put, Cue::Seed]));
-        if things.is_empty() && (fed || clause.range().any(|at| self.node(at).feed().is_some())) {
+        // "khali" is empty as well as a feed.
+        let counted = bags.iter().any(|&at| self.node(at).quantity().is_some_and(|q| !q.implied));
+        let food = |at: usize| self.node(at).feed().is_some() && (counted || self.node(at).meaning.level.is_none());
+        if things.is_empty() && (fed || clause.range().any(food)) {
             return;
         }
         if clause.asks && !clause.has(Cue::Why) && clause.any(&Cues::of(&[Cue::HowMuch, Cue::HowLong, Cue::AskGas])) {
@@ -178,10 +189,16 @@ impl Reader<'_> {
                 },
             ));
         }
+        // "duró 40 min" is how long it lasted, not how hard the bag is.
+        let timed =
+            |at: usize| matches!(self.node(at).quantity(), Some(q) if matches!(q.unit, Some(UnitWord::Time(_))));
+        let timed = clause.range().any(timed);
         let mut found = None;
         for at in clause.range() {
             let node = self.node(at);
-            let Some(level) = node.meaning.level.filter(|_| !node.used && near(at) && !flame_first(at)) else {
+            let lasted = node.has(Cue::Lasted) && timed;
+            let Some(level) = node.meaning.level.filter(|_| !node.used && near(at) && !flame_first(at) && !lasted)
+            else {
                 continue;
             };
             let denied = self.denied(clause, at) && !(self.has(at, Cue::Not));

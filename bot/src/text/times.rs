@@ -46,7 +46,8 @@ pub fn join(row: &mut Row, today: NaiveDate) {
         {
             let when = day_offset(word, weekday);
             let since = out.last().is_some_and(|node| node.has(Cue::Since));
-            let since_after = cue(next, Cue::Since);
+            // Where such words follow what they are said of.
+            let since_after = row.lexicon.habits.negation == Side::After && cue(next, Cue::Since);
             node.kind = Kind::When(match when {
                 When::Day(days) if since || since_after => When::Since(-days),
                 When::EitherWay(days) if since || since_after => When::Since(days),

@@ -10,7 +10,7 @@ use super::phrases::expand_list;
 use bellyful_core::fact::{GasLevel, Measure, Sign};
 use bellyful_core::feeds::Feed;
 use serde::Deserialize;
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, HashSet};
 
 /// How a language puts its words in order.
 #[derive(Debug, Clone, Deserialize)]
@@ -73,6 +73,8 @@ pub struct WordList {
     pub habits: Habits,
     pub languages: Vec<String>,
     pub phrases: Vec<(String, Meaning)>,
+    /// Words as the list spells them, accents and all; only those that have any.
+    pub accented: HashSet<String>,
     /// What field workers order, with the order's id, the longest first.
     pub staff: Vec<(String, String)>,
 }
@@ -119,6 +121,7 @@ impl WordList {
             habits: file.habits,
             languages: Vec::new(),
             phrases: Vec::new(),
+            accented: HashSet::new(),
             staff: Vec::new(),
         };
         for (order, phrases) in &file.staff {
@@ -145,6 +148,8 @@ impl WordList {
                 for phrase in
                     expand_list(phrases, &sets).map_err(|reason| wrong(format!("[{section}] {key}: {reason}")))?
                 {
+                    let words = phrase.split([' ', '-', '\'', '’']).filter(|word| !word.is_ascii());
+                    list.accented.extend(words.map(str::to_lowercase));
                     for phrase in list.twins(list.folded(&phrase)) {
                         list.phrases.push((phrase, meaning));
                     }

@@ -76,7 +76,9 @@ impl Reader<'_> {
     pub(super) fn bare_counts(&self, clause: &Clause, from: usize, to: usize, doing: bool) -> bool {
         let cooks =
             clause.any(&Cues::of(&[Cue::Cook, Cue::Lasted])) && !clause.has(Cue::Put) || self.timed_food(clause);
-        if cooks || clause.has(Cue::Blocked) {
+        // "it smells of vinegar, acid"
+        let tasted = !doing && (from..=to).all(|i| self.node(i).feed().is_none() || self.has(i, Cue::Sour));
+        if cooks || clause.has(Cue::Blocked) || tasted && (from..=to).any(|i| self.has(i, Cue::Sour)) {
             return false;
         }
         let water_only = (from..=to).all(|i| self.node(i).feed().is_none());

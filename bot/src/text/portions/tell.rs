@@ -3,7 +3,7 @@
 use super::super::clauses::Clause;
 use super::super::foods::counted;
 use super::super::measured::round;
-use super::super::notions::{Cue, UnitWord};
+use super::super::notions::{Cue, Cues, UnitWord};
 use super::super::reader::Reader;
 use super::super::reading::{About, Told};
 use super::Purpose;
@@ -37,6 +37,11 @@ impl Reader<'_> {
             && self.denied_thing(clause, thing.at, amount)
         {
             self.denied_portion(clause, thing, day);
+            return;
+        }
+        if things.is_empty() && amount.is_some_and(|amount| self.fell_itself(clause, amount)) {
+            self.doubt(About::Feed, from, to + 1);
+            self.use_up([from]);
             return;
         }
         if things.is_empty() && !self.stands_alone(clause, amount, doing, purpose) {
@@ -109,7 +114,8 @@ impl Reader<'_> {
         *last_unit = portion.unit.or(*last_unit);
         let share = portion.amount.map(|total| total / things.len().max(1) as f64);
         if things.is_empty() {
-            self.tell_one(clause, from, day, Thing::Feed(Feed::FoodWaste), portion, purpose, true);
+            let thing = if self.water_was_meant(clause) { Thing::Water } else { Thing::Feed(Feed::FoodWaste) };
+            self.tell_one(clause, from, day, thing, portion, purpose, true);
         }
         for thing in things {
             let part = Portion { amount: share.map(|s| round(s, 4)), unit: portion.unit };
@@ -208,6 +214,22 @@ impl Reader<'_> {
             _ => return false,
         }
         true
+    }
+
+    /// "I forgot water, so added one bucket": the clause before names water, and nothing is fed in the text.
+    fn water_was_meant(&self, clause: &Clause) -> bool {
+        let before = self.clauses.iter().take_while(|before| before.to <= clause.from).last();
+        let denied = Cues::of(&[Cue::PutNot, Cue::Not, Cue::Without, Cue::DontKnow]);
+        before.is_some_and(|before| before.sentence == clause.sentence && before.has(Cue::Water) && before.any(&denied))
+            && self.row.nodes.iter().all(|node| node.feed().is_none())
+    }
+
+    /// "a spoon fell in": the spoon itself, or what was on it?
+    fn fell_itself(&self, clause: &Clause, amount: Atom) -> bool {
+        let Piece::Amount(q) = amount.what else { return false };
+        let inside = !q.implied || clause.any(&Cues::of(&[Cue::In, Cue::Tank, Cue::Inlet]));
+        let done = clause.any(&Cues::of(&[Cue::Put, Cue::Remove]));
+        matches!(q.unit, Some(UnitWord::Of(_))) && clause.has(Cue::Fell) && inside && !done && !clause.asks
     }
 
     /// "2 buckets, only water": the amount of nothing named that was told just before is the water's.

@@ -44,6 +44,7 @@ impl Reader<'_> {
     }
 
     fn unfed_clause(&mut self, clause: &Clause, index: usize) {
+        self.nothing_on_another_day(clause);
         let told_here = self.facts.iter().any(|(at, told)| {
             clause.range().contains(at)
                 && matches!(
@@ -132,6 +133,24 @@ impl Reader<'_> {
             self.tell(at, Some(day), What::NotFed { days: days as u32 });
         }
         self.use_up(clause.range());
+    }
+
+    /// "yesterday 2 kg rice today nothing", without a comma.
+    fn nothing_on_another_day(&mut self, clause: &Clause) {
+        let fed_on = |facts: &[(usize, Told)], day: i32| {
+            facts.iter().any(|(at, told)| {
+                clause.range().contains(at) && told.day == Some(day) && matches!(told.what, What::Fed { .. })
+            })
+        };
+        for at in clause.from + 1..clause.to {
+            let When::Day(day) = self.node(at - 1).when().unwrap_or(When::LastNight) else { continue };
+            let others = clause.days.iter().any(|&(_, other)| other != day && fed_on(&self.facts, other));
+            let ends = at + 1 == clause.to || self.has(at + 1, Cue::Chatter);
+            if self.free(at, Cue::Nothing) && others && ends && !fed_on(&self.facts, day) {
+                self.tell(at, Some(day), What::NotFed { days: 1 });
+                self.use_up([at]);
+            }
+        }
     }
 
     /// Several days named one by one, with only joints between.
