@@ -1,5 +1,7 @@
 //! The reader against sayings: the samples, our own, and our own that were held back.
 
+mod reference;
+
 use bellyful::text::{Lexicons, danger, read};
 use bellyful_tests::corpus::{Figures, Saying, day_of_sayings, own, play, samples, table};
 use proptest::prelude::*;

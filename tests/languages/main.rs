@@ -1,9 +1,13 @@
 //! A language is a folder: a seventh one, invented here, is added without a line of Rust and talked from end to end;
 //! and every language reads the words that it tells families to text.
 
+mod messages;
+
 use bellyful::converse::Conversation;
 use bellyful::lang::folders;
 use bellyful::mind::Mind;
+use bellyful::reply::catalog::Catalog;
+use bellyful::reply::samples::longest;
 use bellyful::text::reading::Control;
 use bellyful::text::{Lexicons, read};
 use bellyful_tests::corpus::{day_of_sayings, notation};
@@ -120,12 +124,13 @@ fn what_families_are_told_to_text_is_read() {
         ("remind-yearly", &[Mute]),
         ("remind-leak", &[Mute]),
     ];
-    for folder in folders(None).expect("the built-in languages") {
+    let folders = folders(None).expect("the built-in languages");
+    let catalog = Catalog::new(&folders).expect("the built-in sentences");
+    for folder in &folders {
         let lang = folder.code.split('-').next().expect("a code has a first part");
         for (id, controls) in &told {
-            let start = format!("{id} = ");
-            let message = folder.replies.lines().find_map(|line| line.strip_prefix(&start)).unwrap_or_default();
-            let orders: Vec<Control> = ordering_words(message)
+            let message = catalog.try_say(&folder.code, id, &longest()).unwrap_or_default();
+            let orders: Vec<Control> = ordering_words(&message)
                 .filter_map(|word| read(&lexicons, word, Some(lang), day_of_sayings()).control)
                 .collect();
             for control in *controls {

@@ -85,7 +85,10 @@ item-alkali = { $amount } { $what ->
    *[ash] ash
 }
 item-measure = 1 { $measure } is { $litres } L
-item-people = { $count } people
+item-people = { $count ->
+    [one] { $count } person
+   *[other] { $count } people
+}
 item-place = { $name }
 item-seeded = started with { $amount } { $feed }
 item-sign = { $sign ->
@@ -207,8 +210,8 @@ answer-water = For each { $feed } of feed give about { $water } water.
 answer-gas = You have gas for about { $minutes } min of cooking today.
 answer-digestate = Mix 1 part of the liquid with 3 parts water for soil. Wait a month before harvest, never on leaves or food eaten raw. Wash hands.
 answer-start_up = Fill with fresh cow dung and water, half and half, keep warm and dark. No food until a flame holds for 3 days. Let the first gas out in the open.
-answer-can-yes = Yes, { $feed } is good food for it. Cut it small and mix with water.
-answer-can-some = A little { $feed } is all right among other food, not by itself.
+answer-can-yes = Yes, it likes { $feed }. Cut small and mix with water.
+answer-can-some = Yes, but only a little, with other food: { $feed }.
 answer-can-no = No, please keep { $feed } out of the tank.
 answer-history = Last 7 days: fed { $kg } kg on { $days ->
     [one] { $days } day
@@ -240,7 +243,10 @@ ask-cause-low_gas = Do you smell gas anywhere, or does the bag hiss?
 ask-cause-foam = Did oil or much meat go in?
 
 ### Texts we start
-remind-silence = { $days } days without news. How is the tank? Tell me what you fed and how the gas burns. MUTE ends reminders.
+remind-silence = { $days ->
+    [one] { $days } day
+   *[other] { $days } days
+} without news. How is the tank? Tell me what you fed and how the gas burns. MUTE ends reminders.
 remind-rest-over = The rest is over.
 remind-rest-on = It needs a longer rest.
 remind-cold = Colder weeks are coming. Cover the tank well and feed less: I will tell you how much. MUTE ends reminders.
@@ -261,7 +267,10 @@ staff-help = Text: who needs me, history 12, for 12: fed 5 kg, note 12 new valve
 staff-history = { $name }: 7 d fed { $kg } kg on { $days } d, OLR { $olr } kg VS/m3/d, water { $water } L, cooked { $minutes } min. Advice: { $verdict }, { $ration } kg/d, risk { $risk }%. Last text { $ago } d ago.
 staff-history-more = MORE tells it day by day.
 staff-noted = For { $name }: { $reply }
-staff-needs = { $count } need you. { $list }
+staff-needs = { $count ->
+    [one] { $count } needs you.
+   *[other] { $count } need you.
+} { $list }
 staff-needs-item = { $name }: { $need ->
     [danger] DANGER
     [souring] souring

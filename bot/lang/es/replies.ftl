@@ -210,7 +210,7 @@ answer-gas = Hoy tiene gas para cocinar unos { $minutes } min.
 answer-digestate = 1 parte del liquido con 3 de agua, a la tierra. Espere un mes antes de cosechar; no en hojas ni en lo que se come crudo. Lavese las manos.
 answer-start_up = Llene con estiércol fresco de vaca y agua, mitad y mitad, caliente y oscuro. Comida solo si la llama dura 3 dias. Suelte el primer gas afuera.
 answer-can-yes = Si, { $feed } es buena comida para el tanque. Piquelo chico y mezcle con agua.
-answer-can-some = Un poco de { $feed } esta bien junto con otra comida, solo no.
+answer-can-some = Si, pero solo un poco de { $feed }, y con otra comida.
 answer-can-no = No, por favor no eche { $feed } al tanque.
 answer-history = Ultimos 7 dias: { $kg } kg en { $days ->
     [one] { $days } dia
@@ -242,7 +242,10 @@ ask-cause-low_gas = ¿Huele a gas en algun lado, o suena la bolsa?
 ask-cause-foam = ¿Le cayo aceite o mucha carne?
 
 ### Texts we start
-remind-silence = { $days } dias sin noticias. ¿Como esta el tanque? Digame qué echo y como quema el gas. SILENCIO quita los avisos.
+remind-silence = { $days ->
+    [one] { $days } dia
+   *[other] { $days } dias
+} sin noticias. ¿Como esta el tanque? Digame qué echo y como quema el gas. SILENCIO quita los avisos.
 remind-rest-over = Ya termino el descanso.
 remind-rest-on = Necesita descansar mas.
 remind-cold = Vienen semanas mas frias. Tape bien el tanque y eche menos: yo le digo cuanto. SILENCIO quita los avisos.
@@ -255,7 +258,7 @@ warn-souring = No eche comida ahora, por favor: el tanque puede estarse agriando
 ### To field workers
 staff-alarm = PELIGRO con { $name } ({ $number }): { $signs }. Escribieron: "{ $said }". Conteste OK { $id } si va usted.
 staff-alarm-again = SIGUE ABIERTO: peligro con { $name } ({ $number }): { $signs }. Conteste OK { $id } si va usted.
-staff-ok = Gracias. { $name } queda con usted. Escriba: note { $id } y lo que hallo.
+staff-ok = Gracias. { $name } queda con usted. Escriba: nota { $id } y lo que hallo.
 staff-person = { $name } ({ $number }) pide que le llame.
 staff-unknown = No conozco el hogar "{ $said }". Escriba su numero o nombre.
 staff-which = ¿Cual? Escriba su numero: { $list }.
@@ -263,7 +266,10 @@ staff-help = Escriba: mi lista, history 12, for 12: fed 5 kg, nota 12 llave nuev
 staff-history = { $name }: 7 d, { $kg } kg en { $days } d, OLR { $olr } kg VS/m3/d, agua { $water } L, cocino { $minutes } min. Consejo: { $verdict }, { $ration } kg/d, riesgo { $risk }%. Ultimo mensaje hace { $ago } d.
 staff-history-more = MAS lo cuenta dia por dia.
 staff-noted = Para { $name }: { $reply }
-staff-needs = { $count } le necesitan. { $list }
+staff-needs = { $count ->
+    [one] { $count } le necesita.
+   *[other] { $count } le necesitan.
+} { $list }
 staff-needs-item = { $name }: { $need ->
     [danger] PELIGRO
     [souring] agriandose

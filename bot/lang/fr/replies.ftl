@@ -153,7 +153,7 @@ why-fed_today = Elle a eu sa part pour aujourd'hui.
 why-spread_out = Peu et souvent vaut mieux que beaucoup d'un coup.
 why-after_gap = Après une pause, reprenez petit. Ne rattrapez pas les jours manqués.
 why-no_seed = Il faut de la bouse de vache fraiche pour démarrer: sans elle, tout devient aigre.
-why-seed_resting = La bouse doit travailler d'abord. A manger quand la flamme tient 3 jours.
+why-seed_resting = La bouse doit travailler d'abord. Nourrissez quand la flamme tient 3 jours.
 why-start_up = Elle est jeune. On augmente de semaine en semaine.
 why-first_gas = Le premier gaz contient de l'air: laissez-le partir dehors, loin du feu. Ne l'allumez pas.
 why-souring = Elle devient aigre: trop d'acide, pas assez de microbes. Le repos la guérit.
@@ -172,7 +172,7 @@ why-cold = Le froid la ralentit, et ce qui reste dedans devient aigre.
 why-too_hot = Il fait trop chaud dedans. Mettez-la à l'ombre.
 why-cold_coming = Des jours plus froids arrivent: elle mangera moins.
 why-low_gas = Moins de gaz que normal.
-why-leak_suspected = Elle a du faire plus de gaz que vous n'en trouvez: peut-etre une fuite.
+why-leak_suspected = Elle devrait donner plus de gaz: peut-etre une fuite.
 why-gas_unused = Il y a beaucoup de gaz: utilisez-le avant de remettre à manger.
 why-part = Une pièce est à vérifier.
 why-people_at_risk = Le gaz brule et empoisonne. Les gens d'abord.
@@ -208,10 +208,10 @@ flame-will_not_light = Ca ne s'allume pas: peut-etre de l'air ou du CO2 dans le 
 answer-water = Pour { $feed } à manger, mettez environ { $water } d'eau.
 answer-gas = Aujourd'hui vous avez du gaz pour environ { $minutes } min de cuisine.
 answer-digestate = 1 part de liquide pour 3 d'eau, sur le sol. Attendez un mois avant la récolte, jamais sur les feuilles ni ce qu'on mange cru. Lavez-vous les mains.
-answer-start_up = Bouse de vache fraiche et eau, moitié-moitié, au chaud, au noir. A manger quand la flamme tient 3 jours. Laissez partir le premier gaz dehors.
+answer-start_up = Bouse de vache fraiche et eau, moitié-moitié, au chaud, au noir. Nourrissez quand la flamme tient 3 jours. Laissez partir le premier gaz dehors.
 answer-can-yes = Oui, { $feed }: c'est bon pour elle. Coupez petit et mélangez avec de l'eau.
-answer-can-some = Oui mais peu: { $feed }, avec autre chose, pas seul.
-answer-can-no = Non, svp, pas ca dans la cuve: { $feed }.
+answer-can-some = Oui, mais juste un peu, avec autre chose: { $feed }.
+answer-can-no = Non, ne mettez pas ca dans la cuve svp: { $feed }.
 answer-history = 7 derniers jours: { $kg } kg en { $days ->
     [one] { $days } jour
    *[other] { $days } jours
@@ -242,7 +242,10 @@ ask-cause-low_gas = Ca sent le gaz quelque part, ou le sac siffle?
 ask-cause-foam = On a mis de l'huile ou beaucoup de viande?
 
 ### Texts we start
-remind-silence = { $days } jours sans nouvelles. Comment va la cuve? Dites-moi ce que vous mettez et comment brule le gaz. SILENCE coupe les rappels.
+remind-silence = { $days ->
+    [one] { $days } jour
+   *[other] { $days } jours
+} sans nouvelles. Comment va la cuve? Dites-moi ce que vous mettez et comment brule le gaz. SILENCE coupe les rappels.
 remind-rest-over = Le repos est fini.
 remind-rest-on = Elle a besoin de plus de repos.
 remind-cold = Des semaines plus froides arrivent. Couvrez bien la cuve et mettez moins: je vous dirai combien. SILENCE coupe les rappels.
@@ -263,7 +266,10 @@ staff-help = Ecrivez: ma liste, history 12, for 12: fed 5 kg, note 12 vanne neuv
 staff-history = { $name }: 7 j, { $kg } kg en { $days } j, OLR { $olr } kg VS/m3/j, eau { $water } L, cuisiné { $minutes } min. Conseil: { $verdict }, { $ration } kg/j, risque { $risk }%. Dernier message il y a { $ago } j.
 staff-history-more = PLUS le dit jour par jour.
 staff-noted = Pour { $name }: { $reply }
-staff-needs = { $count } ont besoin de vous. { $list }
+staff-needs = { $count ->
+    [one] { $count } a
+   *[other] { $count } ont
+} besoin de vous. { $list }
 staff-needs-item = { $name }: { $need ->
     [danger] DANGER
     [souring] devient aigre
@@ -272,7 +278,10 @@ staff-needs-item = { $name }: { $need ->
    *[leak] fuite?
 }.
 staff-needs-none = Personne n'a besoin de vous maintenant.
-staff-needs-rest = Et { $count } autres: PLUS.
+staff-needs-rest = { $count ->
+    [one] Et { $count } autre
+   *[other] Et { $count } autres
+}: PLUS.
 staff-note = Noté pour { $name }.
 staff-take = { $name } est à vous maintenant. JE RENDS { $id } pour le rendre.
 staff-hand-back = { $name } n'est plus à vous.

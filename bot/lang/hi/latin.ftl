@@ -82,7 +82,10 @@ item-alkali = { $amount } { $what ->
    *[ash] raakh
 }
 item-measure = 1 { $measure } = { $litres } litre
-item-people = { $count } log
+item-people = { $count ->
+    [one] { $count } jan
+   *[other] { $count } log
+}
 item-place = { $name }
 item-seeded = shuru mein { $amount } { $feed }
 item-sign = { $sign ->
@@ -255,7 +258,10 @@ staff-help = Likhen: who needs me, history 12, for 12: fed 5 kg, note 12 naya va
 staff-history = { $name }: 7 din: { $days } din mein { $kg } kilo, OLR { $olr } kg VS/m3/d, paani { $water } litre, pakaya { $minutes } min. Salah: { $verdict }, { $ration } kg/d, khatra { $risk }%. Aakhri message { $ago } din pehle.
 staff-history-more = MORE se din-din ka haal.
 staff-noted = { $name } ke liye: { $reply }
-staff-needs = { $count } gharon ko aapki zaroorat hai. { $list }
+staff-needs = { $count ->
+    [one] { $count } ghar
+   *[other] { $count } gharon
+} ko aapki zaroorat hai. { $list }
 staff-needs-item = { $name }: { $need ->
     [danger] KHATRA
     [souring] khatta
@@ -264,7 +270,10 @@ staff-needs-item = { $name }: { $need ->
    *[leak] leak?
 }.
 staff-needs-none = Abhi kisi ko aapki zaroorat nahi.
-staff-needs-rest = Aur { $count } hain: MORE.
+staff-needs-rest = { $count ->
+    [one] Aur { $count } hai
+   *[other] Aur { $count } hain
+}: MORE.
 staff-note = { $name } ke liye likh liya.
 staff-take = { $name } ab aapke zimme. HAND BACK { $id } se wapas.
 staff-hand-back = { $name } ab aapke zimme nahi.

@@ -82,7 +82,10 @@ item-alkali = { $amount } { $what ->
    *[ash] राख
 }
 item-measure = 1 { $measure } = { $litres } लीटर
-item-people = { $count } लोग
+item-people = { $count ->
+    [one] { $count } जन
+   *[other] { $count } लोग
+}
 item-place = { $name }
 item-seeded = शुरू में { $amount } { $feed }
 item-sign = { $sign ->
@@ -255,7 +258,10 @@ staff-help = लिखें: who needs me, history 12, for 12: fed 5 kg, note 1
 staff-history = { $name }: 7 दिन: { $days } दिन में { $kg } किलो, OLR { $olr } kg VS/m3/d, पानी { $water } L, पकाया { $minutes } मिनट। सलाह: { $verdict }, { $ration } kg/d, खतरा { $risk }%। आखिरी मैसेज { $ago } दिन पहले।
 staff-history-more = MORE से दिन-दिन का हाल।
 staff-noted = { $name } के लिए: { $reply }
-staff-needs = { $count } घरों को आपकी ज़रूरत है। { $list }
+staff-needs = { $count ->
+    [one] { $count } घर
+   *[other] { $count } घरों
+} को आपकी ज़रूरत है। { $list }
 staff-needs-item = { $name }: { $need ->
     [danger] खतरा
     [souring] खट्टी
@@ -264,7 +270,10 @@ staff-needs-item = { $name }: { $need ->
    *[leak] लीक?
 }।
 staff-needs-none = अभी किसी को आपकी ज़रूरत नहीं।
-staff-needs-rest = और { $count } हैं: MORE.
+staff-needs-rest = { $count ->
+    [one] और { $count } है
+   *[other] और { $count } हैं
+}: MORE.
 staff-note = { $name } के लिए लिख लिया।
 staff-take = { $name } अब आपके ज़िम्मे। HAND BACK { $id } से वापस।
 staff-hand-back = { $name } अब आपके ज़िम्मे नहीं।

@@ -210,7 +210,7 @@ answer-gas = Hoje tem gas para cozinhar uns { $minutes } min.
 answer-digestate = 1 parte do liquido com 3 de agua, na terra. Espere um mes antes de colher; nao nas folhas nem no que se come cru. Lave as maos.
 answer-start_up = Encha com estrume fresco de vaca e agua, metade-metade, quente e escuro. Comida so quando a chama durar 3 dias. Solte o primeiro gas fora.
 answer-can-yes = Sim, { $feed } é boa comida para o tanque. Corte miudo e misture com agua.
-answer-can-some = Um pouco de { $feed } pode ser, com outra comida, nao sozinho.
+answer-can-some = Sim, mas so um pouco de { $feed }, e com outra comida.
 answer-can-no = Nao, por favor nao ponha { $feed } no tanque.
 answer-history = Ultimos 7 dias: { $kg } kg em { $days ->
     [one] { $days } dia
@@ -225,7 +225,7 @@ ask-tank = O seu tanque é de quantos litros?
 ask-started = Quando encheram o tanque pela primeira vez? Assim: ha 3 semanas.
 ask-seed = Com que comecaram o tanque, e quanto? Assim: 40 kg de estrume de vaca.
 ask-place = Em que cidade ou vila esta, ou perto de qual?
-ask-bucket = Em casa, 1 { $measure } tem quantos litros?
+ask-bucket = Na sua casa, 1 { $measure } tem quantos litros?
 ask-usual = O que poe quase todos os dias, e quanto?
 ask-store = O seu saco de gas é de quantos litros?
 ask-walls = O seu tanque é preto, branco, bem coberto ou enterrado?
@@ -242,7 +242,10 @@ ask-cause-low_gas = Sente cheiro de gas em algum lado, ou o saco assobia?
 ask-cause-foam = Entrou oleo ou muita carne?
 
 ### Texts we start
-remind-silence = { $days } dias sem noticias. Como esta o tanque? Diga o que pos e como arde o gas. SILENCIO para os lembretes.
+remind-silence = { $days ->
+    [one] { $days } dia
+   *[other] { $days } dias
+} sem noticias. Como esta o tanque? Diga o que pos e como arde o gas. SILENCIO para os lembretes.
 remind-rest-over = O descanso acabou.
 remind-rest-on = Precisa de descansar mais.
 remind-cold = Vem semanas mais frias. Cubra bem o tanque e ponha menos: eu digo quanto. SILENCIO para os lembretes.
@@ -255,7 +258,7 @@ warn-souring = Nao ponha comida agora, por favor: o tanque pode estar a azedar. 
 ### To field workers
 staff-alarm = PERIGO em { $name } ({ $number }): { $signs }. Escreveram: "{ $said }". Responda OK { $id } se vai la.
 staff-alarm-again = AINDA ABERTO: perigo em { $name } ({ $number }): { $signs }. Responda OK { $id } se vai la.
-staff-ok = Obrigado. { $name } fica consigo. Escreva: note { $id } e o que encontrou.
+staff-ok = Obrigado. { $name } fica consigo. Escreva: nota { $id } e o que encontrou.
 staff-person = { $name } ({ $number }) pede que lhe ligue.
 staff-unknown = Nao conheco a casa "{ $said }". Escreva o numero ou o nome.
 staff-which = Qual? Escreva o numero: { $list }.
@@ -263,7 +266,10 @@ staff-help = Escreva: minha lista, history 12, for 12: fed 5 kg, nota 12 torneir
 staff-history = { $name }: 7 d, { $kg } kg em { $days } d, OLR { $olr } kg VS/m3/d, agua { $water } L, cozinhou { $minutes } min. Conselho: { $verdict }, { $ration } kg/d, risco { $risk }%. Ultima mensagem ha { $ago } d.
 staff-history-more = MAIS conta dia a dia.
 staff-noted = Para { $name }: { $reply }
-staff-needs = { $count } precisam de si. { $list }
+staff-needs = { $count ->
+    [one] { $count } precisa de si.
+   *[other] { $count } precisam de si.
+} { $list }
 staff-needs-item = { $name }: { $need ->
     [danger] PERIGO
     [souring] a azedar

@@ -83,7 +83,10 @@ item-alkali = { $what ->
    *[ash] majivu
 } { $amount }
 item-measure = { $measure } 1 ni lita { $litres }
-item-people = watu { $count }
+item-people = { $count ->
+    [one] mtu { $count }
+   *[other] watu { $count }
+}
 item-place = { $name }
 item-seeded = lilianza na { $feed } { $amount }
 item-sign = { $sign ->
@@ -99,8 +102,8 @@ item-sign = { $sign ->
     [gas_line_blocked] bomba la gesi limeziba
     [water_in_gas_line] maji kwenye bomba la gesi
     [green_liquid] maji ya kijani
-    [thick_slurry] uji mzito
-    [watery_slurry] uji mwepesi
+    [thick_slurry] tope zito
+    [watery_slurry] tope jepesi
     [flies] nzi
     [worms] funza
     [bag_torn] mfuko wa gesi umechanika
@@ -189,11 +192,11 @@ sign-outlet_blocked = Zibua tokeo kwa mti mrefu ukiwa nje. Usiingize mkono wala 
 sign-gas_line_blocked = Funga valvu, kisha tafuta bomba lililokunjika au lenye maji. Moto uwe mbali.
 sign-water_in_gas_line = Funga valvu, toa maji sehemu ya chini kabisa ya bomba la gesi. Moto uwe mbali.
 sign-green_liquid = Mwanga unaingia na kuotesha kijani: funika au paka tangi rangi nyeusi.
-sign-thick_slurry = Uji ni mzito mno.
+sign-thick_slurry = Tope la tangi ni zito mno.
 sign-watery_slurry = Punguza maji utakapoweka chakula tena.
 sign-flies = Funika mdomo na tokeo, na suuza mdomo kila ukiweka chakula.
 sign-worms = Funika shimo la tokeo na suuza mdomo kila ukiweka chakula.
-sign-bag_torn = Usitumie gesi. Funga valvu, weka moto mbali, na mwite fundi ashone mfuko.
+sign-bag_torn = Usitumie gesi. Funga valvu, weka moto mbali, na mwite fundi atengeneze mfuko.
 sign-tank_cracked = Weka watu na moto mbali na tangi, mwite fundi. Usiweke chakula mpaka litengenezwe.
 flame-yellow = Moto wa njano: fungua kidogo tundu la hewa la jiko na safisha masizi.
 flame-weak = Moto dhaifu: toa maji kwenye bomba la gesi na hakikisha valvu iko wazi.
@@ -203,7 +206,7 @@ flame-will_not_light = Hauwaki: labda kuna hewa kwenye gesi. Itoe kidogo nje, mb
 ### Answers
 answer-water = Kwa chakula { $feed } weka maji { $water } hivi.
 answer-gas = Leo una gesi ya kupika dk { $minutes } hivi.
-answer-digestate = Changanya uji 1 na maji 3 kwa udongo. Subiri mwezi kabla ya kuvuna; si kwenye majani wala vinavyoliwa vibichi. Nawa mikono.
+answer-digestate = Changanya tope 1 na maji 3 kwa udongo. Subiri mwezi kabla ya kuvuna; si kwenye majani wala vinavyoliwa vibichi. Nawa mikono.
 answer-start_up = Jaza kinyesi kibichi cha ng'ombe na maji, nusu kwa nusu, pawe na joto na giza. Chakula baada ya moto kuwaka siku 3. Gesi ya kwanza itoe nje.
 answer-can-yes = Ndiyo, { $feed } ni chakula kizuri. Kata vipande vidogo, changanya na maji.
 answer-can-some = Kidogo cha { $feed } ni sawa pamoja na chakula kingine, si peke yake.
@@ -248,7 +251,7 @@ warn-souring = Acha kuweka chakula sasa: tangi lako huenda linaanza kuchacha. Ni
 ### To field workers
 staff-alarm = HATARI kwa { $name } ({ $number }): { $signs }. Waliandika: "{ $said }". Jibu OK { $id } ukiichukua.
 staff-alarm-again = BADO: hatari kwa { $name } ({ $number }): { $signs }. Jibu OK { $id } ukiichukua.
-staff-ok = Asante. { $name } ni wako. Andika: note { $id } na ulichokuta.
+staff-ok = Asante. { $name } ni wako. Andika: andika { $id } na ulichokuta.
 staff-person = { $name } ({ $number }) anaomba umpigie.
 staff-unknown = Sijui nyumba "{ $said }". Andika namba au jina lake.
 staff-which = Ipi? Andika namba yake: { $list }.
@@ -256,7 +259,10 @@ staff-help = Andika: orodha yangu, history 12, for 12: fed 5 kg, andika 12 valvu
 staff-history = { $name }: siku 7 kilo { $kg } kwa siku { $days }, OLR { $olr } kg VS/m3/d, maji lita { $water }, kupika dk { $minutes }. Ushauri: { $verdict }, kg { $ration }/d, hatari { $risk }%. Ujumbe wa mwisho siku { $ago }.
 staff-history-more = ZAIDI husema siku kwa siku.
 staff-noted = Kwa { $name }: { $reply }
-staff-needs = { $count } wanakuhitaji. { $list }
+staff-needs = { $count ->
+    [one] { $count } anakuhitaji.
+   *[other] { $count } wanakuhitaji.
+} { $list }
 staff-needs-item = { $name }: { $need ->
     [danger] HATARI
     [souring] inachacha
@@ -265,7 +271,10 @@ staff-needs-item = { $name }: { $need ->
    *[leak] inavuja?
 }.
 staff-needs-none = Hakuna anayekuhitaji sasa.
-staff-needs-rest = Na wengine { $count }: ZAIDI.
+staff-needs-rest = { $count ->
+    [one] Na mwingine { $count }
+   *[other] Na wengine { $count }
+}: ZAIDI.
 staff-note = Imeandikwa kwa { $name }.
 staff-take = { $name } ni wako sasa. RUDISHA { $id } kuirudisha.
 staff-hand-back = { $name } si wako tena.
@@ -392,7 +401,7 @@ feed-chicken_manure = kinyesi cha kuku
 feed-goat_manure = kinyesi cha mbuzi
 feed-horse_manure = kinyesi cha farasi
 feed-human_waste = taka za choo
-feed-digestate = uji wa tangi
+feed-digestate = tope la tangi
 feed-grass = nyasi
 feed-leaves = majani
 feed-water_hyacinth = magugu maji

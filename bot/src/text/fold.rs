@@ -42,7 +42,7 @@ pub fn in_word(c: char) -> bool {
     if c.is_ascii() {
         c.is_ascii_alphabetic()
     } else {
-        (c.is_alphabetic() && digit(c).is_none()) || is_combining_mark(c)
+        (c.is_alphabetic() && digit(c).is_none()) || is_combining_mark(c) || matches!(c, '²' | '³')
     }
 }
 
@@ -57,6 +57,8 @@ pub fn push(word: &mut String, c: char) {
         'œ' | 'Œ' => word.push_str("oe"),
         'æ' | 'Æ' => word.push_str("ae"),
         'ß' => word.push_str("ss"),
+        '²' => word.push('2'),
+        '³' => word.push('3'),
         '\u{900}'..='\u{97f}' => push_devanagari(word, c),
         _ => decompose_canonical(c, |part| {
             if !is_combining_mark(part) {
@@ -123,6 +125,7 @@ mod tests {
             ("e\u{301}chelle", "echelle"),
             ("PEÑA", "pena"),
             ("cœur", "coeur"),
+            ("m³", "m3"),
             ("पन्द्रह", "पंद्रह"),
             ("पाँच", "पांच"),
             ("बड़ा", "बडा"),

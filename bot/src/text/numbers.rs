@@ -137,6 +137,16 @@ fn words(row: &Row, at: usize) -> (Number, usize) {
             matches!(word(next + 1), Some(NumberWord::Value(ones)) if ones > 0.0 && (ones < 10.0 || total >= 100.0));
         let tens =
             (habits.tens_and && total >= 10.0 && total % 10.0 == 0.0) || (total >= 100.0 && total % 100.0 == 0.0);
+        // "vinte e um", "quatre-vingt-un": the one is also the article.
+        let dash = |at: usize| usize::from(row.nodes.get(at).and_then(Node::mark) == Some(Mark::Dash));
+        let after = next + dash(next);
+        let joined = row.nodes.get(after).is_some_and(|node| node.has(Cue::And));
+        let one = if joined { after + 1 + dash(after + 1) } else { after };
+        let part = |at: usize| matches!(word(at), Some(NumberWord::Fraction(_) | NumberWord::Scale(_)));
+        let of_tens = habits.tens_and && total % 10.0 == 0.0 && total % 100.0 >= 20.0;
+        if of_tens && matches!(word(one), Some(NumberWord::Article)) && !part(one + 1) {
+            return (Number::plain(total + 1.0), one + 1);
+        }
         if and && ones && tens && row.figures(&row.nodes[next + 1]).is_none() {
             next += 1;
         } else if let Some(Mark::Dash) = row.nodes.get(next).and_then(Node::mark)
