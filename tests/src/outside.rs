@@ -1,6 +1,9 @@
 //! Everything that takes bytes from outside, each as a function that may be handed any bytes at all and must neither
 //! panic nor hang. Driven by `tests/outside` with mutated samples, and by `tests/fuzz` with a coverage-guided fuzzer.
 
+mod pages;
+mod words;
+
 use bellyful::config::{Config, GatewayConfig, Secret};
 use bellyful::gateway::Gateway;
 use bellyful::gateway::call::{Call, in_json};
@@ -29,7 +32,7 @@ pub struct Target {
     pub samples: fn() -> Vec<Vec<u8>>,
 }
 
-pub const TARGETS: [Target; 7] = [
+pub const TARGETS: [Target; 13] = [
     Target { name: "call", run: call, samples: calls },
     Target { name: "answer", run: answer, samples: answers },
     Target { name: "profile", run: profile, samples: profiles },
@@ -37,6 +40,12 @@ pub const TARGETS: [Target; 7] = [
     Target { name: "smpp_deliver", run: smpp_deliver, samples: smpp_delivers },
     Target { name: "xmpp", run: xmpp, samples: stanzas },
     Target { name: "text", run: read, samples: texts },
+    Target { name: "settle", run: words::settle, samples: words::settled },
+    Target { name: "order", run: words::ordered, samples: words::orders },
+    Target { name: "taught", run: words::teach, samples: words::taught },
+    Target { name: "talk", run: words::talk, samples: words::talks },
+    Target { name: "restore", run: words::restore, samples: words::copies },
+    Target { name: "pages", run: pages::run, samples: pages::samples },
 ];
 
 fn root() -> &'static Path {

@@ -122,7 +122,7 @@ async fn the_clock_wakes_once_and_what_it_leaves_alone_is_gone() {
 
 #[tokio::test]
 async fn a_fault_before_the_commit_keeps_nothing_and_one_after_it_keeps_all() {
-    for (when, kept) in [(Moment::Before, 0), (Moment::After, 1)] {
+    for (when, kept) in [(Moment::Before, 0), (Moment::Within, 0), (Moment::After, 1)] {
         on_each_store(async |store| {
             let id = family(&store, "+15550100").await;
             let before = situation(&store, id).await;

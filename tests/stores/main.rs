@@ -1,5 +1,6 @@
 //! One behaviour, three stores: every row here runs in memory, in a SQLite file and on PostgreSQL.
 
+mod forgetting;
 mod keeping;
 mod order;
 mod outbox;

@@ -160,3 +160,31 @@ async fn after_stop_nothing_that_waited_is_sent_but_alarms() {
     })
     .await;
 }
+
+#[tokio::test]
+async fn a_gateways_rate_holds_whichever_nodes_send() {
+    use chrono::Duration;
+    on_each_store(async |store| {
+        let texts = (0..30).map(|n| outbound(&format!("t{n}"), &format!("+1{n}"), "x", Kind::Answer, 0)).collect();
+        queue(&store, texts).await;
+        let apart = Duration::milliseconds(200);
+        let mut slots = vec![];
+        // Two nodes, one of them with a clock that is behind, look every half second.
+        for look in 0..12 {
+            let mut nodes = [("first", 0), ("second", 300)];
+            nodes.rotate_left(look as usize % 2);
+            for (node, behind) in nodes {
+                let now = moment(1) + Duration::milliseconds(look * 500 - behind);
+                let sends = store.claim_sends_at(node, "plain", 16, Some(apart), now, now + Duration::seconds(60));
+                let sends = sends.await.unwrap();
+                assert!(sends.iter().all(|send| send.at <= now + Duration::seconds(1)), "none is held for long");
+                slots.extend(sends.into_iter().map(|send| (send.at, node)));
+            }
+        }
+        assert_eq!(slots.len(), 30, "the rate is used");
+        slots.sort();
+        assert!(slots.windows(2).all(|two| two[1].0 - two[0].0 >= apart), "{slots:?}");
+        assert!(slots.iter().any(|(_, node)| *node == "second"), "both send");
+    })
+    .await;
+}

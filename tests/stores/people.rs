@@ -1,6 +1,6 @@
 //! Who sent a text, and what a turn gets to see of them.
 
-use crate::keeping::{family, keep_by_hand, moment, new_household, phone};
+use crate::keeping::{family, moment, phone};
 use bellyful::household::{Decision, KeptTwin, Sender};
 use bellyful::store::{Cause, NewStaff, Wanted};
 use bellyful_core::fact::{Fact, What};
@@ -99,35 +99,6 @@ async fn a_turn_loads_facts_from_the_twins_day_on_and_a_correction_reaches_back_
         store.keep(Cause::Hand, &situation, drop, moment(2)).await.unwrap();
         let wanted = Wanted { household: None, since: Some(Day(7)) };
         assert_eq!(store.situation(&sender, wanted).await.unwrap().twin.unwrap().day, Day(3));
-    })
-    .await;
-}
-
-#[tokio::test]
-async fn a_family_that_is_forgotten_leaves_no_name_number_or_text() {
-    on_each_store(async |store| {
-        let id = family(&store, "+15550100").await;
-        let claim = crate::order::arrive_and_claim(&store, "+15550100", "yes", 1).await;
-        let situation =
-            store.situation(&Sender::Family { household: id, stopped: false }, Wanted::default()).await.unwrap();
-        let reply = crate::outbox::reply_to(&claim, "All forgotten.");
-        let decision = Decision {
-            household: situation.household.clone(),
-            forget: true,
-            replies: vec![reply],
-            ..Decision::default()
-        };
-        store.keep(Cause::Text(&claim), &situation, decision, moment(2)).await.unwrap();
-        assert_eq!(store.sender("+15550100").await.unwrap(), Sender::Stranger { stopped: false });
-        assert!(store.past("+15550100", moment(0)).await.unwrap().is_empty());
-        // The last word still finds its way, and is then erased too.
-        let sends = store.claim_sends("me", "plain", 9, moment(3), moment(13)).await.unwrap();
-        assert_eq!(sends[0].text, "All forgotten.");
-        let sent =
-            sends.into_iter().map(|send| (send, bellyful::store::Outcome::Sent { wire_id: None })).collect::<Vec<_>>();
-        store.settle(&sent, moment(3)).await.unwrap();
-        assert!(store.said_to("+15550100", moment(0)).await.unwrap().is_empty());
-        let _ = keep_by_hand(&store, new_household("+15550100")).await;
     })
     .await;
 }

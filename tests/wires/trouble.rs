@@ -2,6 +2,7 @@
 
 use bellyful::message::answer_id;
 use bellyful_tests::network::{Does, Network, text_in};
+use bellyful_tests::postgres::Postgres;
 use bellyful_tests::server::Setting;
 use bellyful_tests::stores::{fresh_folder, fresh_urls};
 use std::time::{Duration, Instant};
@@ -88,4 +89,26 @@ async fn danger_is_answered_though_the_store_is_locked() {
     assert_eq!(text_in(&server.url, "b", "+15550100", "fire at the digester, help").await, Some(202));
     tokio::time::sleep(Duration::from_secs(2)).await;
     assert_eq!(network.tries(&alarm), 1, "what went out past the store does not go out again");
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn two_nodes_together_send_no_faster_than_the_gateway_bears() {
+    let Some(postgres) = Postgres::shared() else { return };
+    let plain = include_str!("../../deploy/gateways/plain.toml");
+    let file = fresh_folder("slow").join("slow.toml");
+    std::fs::write(&file, plain.replace("[out.call]", "[out]\nrate_per_s = 4.0\n\n[out.call]")).expect("written");
+    let network = Network::start(|_, _| Does::Takes).await;
+    let setting = Setting::new(&postgres.database(), &network.send_url)
+        .with("BELLYFUL__GATEWAY__PLAIN__PROFILE", &file.display().to_string());
+    let (first, _second) = (setting.start(), setting.start());
+    for n in 0..16 {
+        assert_eq!(text_in(&first.url, "a", &format!("+155503{n:02}"), "fed 3 kg scraps").await, Some(202));
+    }
+    let mut all = network.until(SOON, |all| all.len() >= 16).await;
+    assert_eq!(all.len(), 16);
+    all.sort_by_key(|taken| taken.at);
+    // Four of a second apart; a slow machine may bring two a little closer, never five into less than most of a second.
+    for five in all.windows(5) {
+        assert!(five[4].at - five[0].at > Duration::from_millis(800), "{:?}", five[4].at - five[0].at);
+    }
 }

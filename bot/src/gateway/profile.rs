@@ -229,7 +229,7 @@ pub struct Out {
     /// A call of our own.
     #[serde(default)]
     pub call: Option<CallOut>,
-    /// Most texts a second.
+    /// Most texts a second, by all nodes together.
     #[serde(default)]
     pub rate_per_s: Option<f64>,
     /// Most calls at once.

@@ -9,7 +9,7 @@ use chrono::{DateTime, Duration, Utc};
 use std::collections::BTreeSet;
 use std::sync::Arc;
 use tokio::sync::{Notify, mpsc, watch};
-use tokio::time::{Instant, MissedTickBehavior, interval};
+use tokio::time::Instant;
 
 pub struct Sender {
     pub store: Store,
@@ -26,11 +26,6 @@ impl Sender {
         }
         let (done, mut outcomes) = mpsc::unbounded_channel::<(ToSend, Sent)>();
         let mut under_way = BTreeSet::new();
-        let mut rate = self.gateway.profile.out.rate_per_s.map(|rate| {
-            let mut ticks = interval(std::time::Duration::from_secs_f64(1.0 / rate.max(0.01)));
-            ticks.set_missed_tick_behavior(MissedTickBehavior::Delay);
-            ticks
-        });
         let mut beat = Instant::now();
         let mut settled = Vec::new();
         loop {
@@ -52,17 +47,15 @@ impl Sender {
             }
             let room = self.gateway.profile.out.at_once.saturating_sub(under_way.len());
             // While a link is down, texts wait without counting it as a try.
-            let most =
-                if stopping || !self.gateway.is_up() { 0 } else { room.min(if rate.is_some() { 1 } else { room }) };
+            let most = if stopping || !self.gateway.is_up() { 0 } else { room };
             let taken = if most == 0 { Vec::new() } else { self.take(most, now).await };
             let any = !taken.is_empty();
             for send in taken {
                 under_way.insert(send.seq);
-                if let Some(rate) = &mut rate {
-                    rate.tick().await;
-                }
                 let (gateway, done) = (self.gateway.clone(), done.clone());
+                let wait = (send.at - now).to_std().unwrap_or_default();
                 tokio::spawn(async move {
+                    tokio::time::sleep(wait).await;
                     let sent = gateway.send(&send.id, &send.to, &send.text).await;
                     let _ = done.send((send, sent));
                 });
@@ -80,7 +73,10 @@ impl Sender {
     }
 
     async fn take(&self, most: usize, now: DateTime<Utc>) -> Vec<ToSend> {
-        match self.store.claim_sends(&self.owner, &self.gateway.name, most, now, now + lease()).await {
+        // Rounded up: never more a second than the gateway bears.
+        let apart = |rate: f64| Duration::milliseconds((1000.0 / rate.max(0.001)).ceil() as i64);
+        let apart = self.gateway.profile.out.rate_per_s.map(apart);
+        match self.store.claim_sends_at(&self.owner, &self.gateway.name, most, apart, now, now + lease()).await {
             Ok(sends) => {
                 let again = sends.iter().filter(|send| send.maybe_sent).count() as u64;
                 metrics::counter!("bellyful_sends_maybe_doubled_total").increment(again);

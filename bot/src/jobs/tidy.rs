@@ -21,10 +21,13 @@ pub async fn run(store: Store, mind: Arc<Mind>, clock: Clock) {
             Ok(taught) => mind.teach(taught),
             Err(error) => tracing::warn!(%error, "what was taught could not be taken over"),
         }
-        if look.is_multiple_of(LOOKS)
-            && let Err(error) = forget_old_texts(&store, clock()).await
-        {
-            tracing::error!(%error, "old texts could not be forgotten");
+        if look.is_multiple_of(LOOKS) {
+            if let Err(error) = forget_old_texts(&store, clock()).await {
+                tracing::error!(%error, "old texts could not be forgotten");
+            }
+            if let Err(error) = store.empty_log().await {
+                tracing::warn!(%error, "the database's log could not be emptied");
+            }
         }
         tokio::time::sleep(LOOK_EVERY).await;
     }

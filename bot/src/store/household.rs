@@ -3,7 +3,7 @@
 //! Takes numbers; gives [`Situation`]s. Only reads. What one turn loads does not grow with the years of history.
 
 use super::rows::{day, from_json, time};
-use super::{Store, StoreError};
+use super::{Moment, Store, StoreError};
 use crate::household::{Alarm, Household, HouseholdId, KeptTwin, Phone, Sender, Situation, Staff};
 use bellyful_core::fact::Fact;
 use bellyful_core::units::Day;
@@ -109,6 +109,7 @@ impl Store {
         id: Option<HouseholdId>,
         since: Option<Day>,
     ) -> Result<Situation, StoreError> {
+        self.strike("situation", Moment::Before)?;
         let mut situation = Situation {
             sender,
             version: 0,

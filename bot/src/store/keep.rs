@@ -98,7 +98,7 @@ impl Store {
         }
         // Before the replies, so that the word that all is forgotten still finds its way.
         if decision.forget {
-            forget(&mut tx, household, now).await?;
+            super::forget::forget(&mut tx, household, now).await?;
         }
         let queued = keep_replies(&mut tx, cause, household, decision.replies, now).await?;
         self.commit(NAME, tx).await?;
@@ -358,33 +358,4 @@ async fn keep_replies(
         }
     }
     Ok(queued)
-}
-
-/// Erases name, numbers and texts, and keeps no way back; bare amounts and days stay for the sums.
-async fn forget(tx: &mut Tx, household: HouseholdId, now: DateTime<Utc>) -> Result<(), StoreError> {
-    const ERASE: [&str; 11] = [
-        "DELETE FROM stopped WHERE household_id = $1 OR number IN (SELECT number FROM phone WHERE household_id = $1)",
-        "UPDATE inbox SET sender = '#' || id, text = '', recipient = NULL, lane = '' \
-         WHERE household_id = $1 OR sender IN (SELECT number FROM phone WHERE household_id = $1)",
-        "UPDATE outbox SET recipient = '', text = '', advice = NULL, state = CASE WHEN state = 'queued' \
-         THEN 'expired' ELSE state END WHERE household_id = $1 \
-         OR recipient IN (SELECT number FROM phone WHERE household_id = $1)",
-        "DELETE FROM part WHERE sender IN (SELECT number FROM phone WHERE household_id = $1)",
-        "DELETE FROM phone WHERE household_id = $1",
-        "UPDATE alarm SET said = '' WHERE household_id = $1",
-        "DELETE FROM audit WHERE household_id = $1",
-        "DELETE FROM fact WHERE household_id = $1 AND (what LIKE '%\"fact\":\"place\"%' OR what LIKE '%\"fact\":\"sited\"%')",
-        "DELETE FROM due WHERE household_id = $1",
-        "DELETE FROM care WHERE household_id = $1",
-        "DELETE FROM visit WHERE household_id = $1",
-    ];
-    for sql in ERASE {
-        sqlx::query(sql).bind(household).execute(&mut **tx).await?;
-    }
-    sqlx::query("UPDATE household SET name = '', place = '', talk = '{}', erased_at = $2 WHERE id = $1")
-        .bind(household)
-        .bind(ms(now))
-        .execute(&mut **tx)
-        .await?;
-    Ok(())
 }

@@ -5,7 +5,7 @@
 //! other; many lanes go in parallel. A node that dies stops moving its leases on, and others take them over.
 
 use super::rows::{ms, time};
-use super::{Dialect, Store, StoreError};
+use super::{Dialect, Moment, Store, StoreError};
 use crate::household::{Due, HouseholdId};
 use crate::message::Inbound;
 use chrono::{DateTime, Duration, Utc};
@@ -180,6 +180,7 @@ impl Store {
 
     /// The next thing to do in a lane that is ours: its oldest text by time sent, else what the clock wakes us for.
     pub async fn waiting(&self, lane: &Lane, now: DateTime<Utc>) -> Result<Option<Waiting>, StoreError> {
+        self.strike("waiting", Moment::Before)?;
         let row = sqlx::query(
             "SELECT id, gateway, sender, gateway_id, recipient, text, sent_at, received_at, alarmed, tries, next_at, \
              (SELECT household_id FROM phone WHERE number = inbox.sender) AS household_now \

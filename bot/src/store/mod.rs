@@ -8,6 +8,7 @@ mod accept;
 mod broadcast;
 mod care;
 mod dump;
+mod forget;
 mod health;
 mod hook;
 mod household;
@@ -75,6 +76,8 @@ pub enum StoreError {
 pub enum Moment {
     /// Nothing was written.
     Before,
+    /// All was written, nothing committed.
+    Within,
     /// Written and committed, but the caller does not get to know.
     After,
 }
@@ -160,6 +163,7 @@ impl Store {
     }
 
     async fn commit(&self, name: &'static str, tx: Tx) -> Result<(), StoreError> {
+        self.strike(name, Moment::Within)?;
         tx.commit().await?;
         self.strike(name, Moment::After)
     }
@@ -180,9 +184,10 @@ impl Store {
     }
 }
 
-/// A 202 promises that the text outlives a power cut: WAL alone would lose the last commits, so FULL.
+/// A 202 promises that the text outlives a power cut: WAL alone would lose the last commits, so FULL. What is erased is
+/// overwritten, not only let go.
 const SQLITE_WRITE: &str = "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; PRAGMA busy_timeout=5000; \
-                            PRAGMA cache_size=-16384; PRAGMA wal_autocheckpoint=4000;";
+                            PRAGMA cache_size=-16384; PRAGMA wal_autocheckpoint=4000; PRAGMA secure_delete=ON;";
 const SQLITE_READ: &str = "PRAGMA busy_timeout=5000; PRAGMA query_only=ON; PRAGMA cache_size=-8192;";
 /// A statement or a lock that takes longer than this will not get better by waiting.
 const POSTGRES: &str = "SET statement_timeout='30s'; SET lock_timeout='10s'; \

@@ -25,6 +25,8 @@ pub struct ToSend {
     pub maybe_sent: bool,
     /// The household asked to be forgotten: nothing of this stays once it is sent.
     pub erase: bool,
+    /// Not before this: other nodes send by the same gateway.
+    pub at: DateTime<Utc>,
 }
 
 /// What came of a send.
@@ -128,6 +130,27 @@ macro_rules! claim {
     };
 }
 
+/// How far ahead texts are taken up whose moment is still to come: as long as a sender may sleep, and again.
+const AHEAD: Duration = Duration::seconds(1);
+
+/// A gateway's way out is a lane that nobody holds: the next text may go when its lease is over.
+fn way_out(gateway: &str) -> String {
+    format!("out:{gateway}")
+}
+
+/// When the next text may go by this gateway; no other node gets to know before this transaction is over.
+async fn next_free(tx: &mut super::Tx, gateway: &str, now: DateTime<Utc>) -> Result<DateTime<Utc>, StoreError> {
+    let until: i64 = sqlx::query_scalar(
+        "INSERT INTO lease (lane, owner, until_at) VALUES ($1, '', $2) \
+         ON CONFLICT (lane) DO UPDATE SET owner = '' RETURNING until_at",
+    )
+    .bind(way_out(gateway))
+    .bind(ms(now))
+    .fetch_one(&mut **tx)
+    .await?;
+    time(until)
+}
+
 impl Store {
     /// Leases up to `most` texts of a gateway that are to be sent now; those that are stale by now are dropped.
     pub async fn claim_sends(
@@ -135,6 +158,19 @@ impl Store {
         owner: &str,
         gateway: &str,
         most: usize,
+        now: DateTime<Utc>,
+        until: DateTime<Utc>,
+    ) -> Result<Vec<ToSend>, StoreError> {
+        self.claim_sends_at(owner, gateway, most, None, now, until).await
+    }
+
+    /// The same, with `apart` between any two texts that go by this gateway, whichever nodes send them.
+    pub async fn claim_sends_at(
+        &self,
+        owner: &str,
+        gateway: &str,
+        most: usize,
+        apart: Option<Duration>,
         now: DateTime<Utc>,
         until: DateTime<Utc>,
     ) -> Result<Vec<ToSend>, StoreError> {
@@ -151,10 +187,21 @@ impl Store {
             return Ok(Vec::new());
         }
         let mut tx = self.begin(NAME).await?;
+        let mut free = now;
+        let mut most = most as i64;
+        if let Some(apart) = apart {
+            free = next_free(&mut tx, gateway, now).await?.max(now);
+            let room = (now + AHEAD - free).num_milliseconds();
+            most = most.min(if room < 0 { 0 } else { room / apart.num_milliseconds().max(1) + 1 });
+            if most == 0 {
+                tx.rollback().await?;
+                return Ok(Vec::new());
+            }
+        }
         let rows = sqlx::query(self.sql(claim!(""), claim!(" FOR UPDATE SKIP LOCKED")))
             .bind(gateway)
             .bind(ms(now))
-            .bind(most as i64)
+            .bind(most)
             .fetch_all(&mut *tx)
             .await?;
         let mut texts = Vec::with_capacity(rows.len());
@@ -167,6 +214,9 @@ impl Store {
                     .bind(ms(now))
                     .execute(&mut *tx)
                     .await?;
+                if row.try_get::<Option<i64>, _>("erased_at")?.is_some() {
+                    super::forget::forget_sent(&mut tx, seq).await?;
+                }
                 continue;
             }
             sqlx::query("UPDATE outbox SET owner = $2, until_at = $3, tries = tries + 1 WHERE seq = $1")
@@ -186,7 +236,16 @@ impl Store {
                 tries: row.try_get::<i64, _>("tries")? + 1,
                 maybe_sent: row.try_get::<Option<String>, _>("owner")?.is_some(),
                 erase: row.try_get::<Option<i64>, _>("erased_at")?.is_some(),
+                at: free,
             });
+            free += apart.unwrap_or_default();
+        }
+        if apart.is_some() {
+            sqlx::query("UPDATE lease SET until_at = $2 WHERE lane = $1")
+                .bind(way_out(gateway))
+                .bind(ms(free))
+                .execute(&mut *tx)
+                .await?;
         }
         self.commit(NAME, tx).await?;
         Ok(texts)
@@ -236,6 +295,7 @@ impl Store {
             tries: row.try_get::<i64, _>("tries")? + 1,
             maybe_sent: row.try_get::<Option<String>, _>("owner")?.is_some(),
             erase: row.try_get::<Option<i64>, _>("erased_at")?.is_some(),
+            at: now,
         }))
     }
 
@@ -304,10 +364,7 @@ impl Store {
                 }
             }
             if send.erase && !matches!(outcome, Outcome::Again { .. }) {
-                sqlx::query("UPDATE outbox SET recipient = '', text = '', why = NULL WHERE seq = $1")
-                    .bind(send.seq)
-                    .execute(&mut *tx)
-                    .await?;
+                super::forget::forget_sent(&mut tx, send.seq).await?;
             }
         }
         self.commit("settle", tx).await

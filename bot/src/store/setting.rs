@@ -1,7 +1,7 @@
 //! What a programme sets for all its households, the words of its districts, and the forgetting of old texts.
 
 use super::rows::{listed, ms};
-use super::{Store, StoreError};
+use super::{Dialect, Store, StoreError};
 use bellyful_core::feeds::Feed;
 use chrono::{DateTime, Utc};
 use sqlx::Row;
@@ -114,5 +114,13 @@ impl Store {
         }
         self.commit("forget_texts", tx).await?;
         Ok(blanked)
+    }
+
+    /// Empties SQLite's log, in which what was erased stands until the log is written over. Other databases mind theirs.
+    pub async fn empty_log(&self) -> Result<(), StoreError> {
+        if self.dialect == Dialect::Sqlite {
+            sqlx::query("PRAGMA wal_checkpoint(TRUNCATE)").execute(&self.write).await?;
+        }
+        Ok(())
     }
 }
