@@ -2,18 +2,21 @@
 """Between Gammu SMSD and Bellyful, on one small computer with a phone or modem. Python's own library only.
 
     bridge.py receive ID...   as SMSD's RunOnReceive: keeps the text in the spool, then hands in what is spooled
+    bridge.py sent NAME       as SMSD's RunOnSent: notes under which reference the network knows a text of the bot's
     bridge.py serve           takes the bot's texts on 127.0.0.1:9000/send for gammu-smsd-inject; empties the spool
 
-A text leaves the spool only when Bellyful has acknowledged it. Settings from the environment: BELLYFUL_SECRET
-(needed), BELLYFUL_IN (http://127.0.0.1:8080/in/plain), BELLYFUL_SPOOL (/var/spool/bellyful), GAMMU_CONFIG
-(/etc/gammu-smsdrc). Never prints words or numbers of families.
+A text or delivery report leaves the spool only when Bellyful has acknowledged it. Settings from the environment:
+BELLYFUL_SECRET (needed), BELLYFUL_IN (http://127.0.0.1:8080/in/plain), BELLYFUL_RECEIPT (.../receipt/plain),
+BELLYFUL_SPOOL (/var/spool/bellyful), GAMMU_CONFIG (/etc/gammu-smsdrc). Never prints words or numbers of families.
 """
+import configparser
 import hashlib
 import hmac
 import http.server
 import json
 import os
 import pathlib
+import re
 import subprocess
 import sys
 import threading
@@ -23,6 +26,7 @@ import urllib.request
 
 SECRET = os.environ.get("BELLYFUL_SECRET", "").encode()
 IN = os.environ.get("BELLYFUL_IN", "http://127.0.0.1:8080/in/plain")
+RECEIPT = os.environ.get("BELLYFUL_RECEIPT", IN.replace("/in/", "/receipt/"))
 SPOOL = pathlib.Path(os.environ.get("BELLYFUL_SPOOL", "/var/spool/bellyful"))
 GAMMU = os.environ.get("GAMMU_CONFIG", "/etc/gammu-smsdrc")
 LISTEN = ("127.0.0.1", int(os.environ.get("BELLYFUL_SEND_PORT", "9000")))
@@ -55,14 +59,56 @@ def received(ids, environment):
     return {"id": hashlib.sha256(name.encode()).hexdigest()[:32], "from": sender, "text": text}
 
 
+def waits_for_report(number, reference):
+    """Where the id of the text stands that went to this number under this reference. Networks write a number with its
+    country's code or without: the last digits tell. References are used again after 256 texts, newest wins."""
+    return SPOOL / "reports" / f"{number[-7:]}-{reference}"
+
+
+def reported(environment):
+    """The delivery report that SMSD gives as a text of one word, or None: it is a text of somebody's."""
+    said = {"Delivered": "delivered", "Failed": "failed", "Pending": "", "Unknown": ""}
+    status = said.get(environment.get("SMS_1_TEXT", "").strip())
+    if status is None or environment.get("SMS_MESSAGES") != "1":
+        return None
+    waits = waits_for_report(environment.get("SMS_1_NUMBER", ""), environment.get("SMS_1_REFERENCE", "0"))
+    try:
+        return {"id": waits.read_text(encoding="utf-8"), "status": status}
+    except FileNotFoundError:
+        return None
+
+
+def sent(name):
+    """SMSD wrote each part with the network's reference into a file, then all once more without; the last part's counts."""
+    config = configparser.ConfigParser(interpolation=None, strict=False)
+    config.read(GAMMU, encoding="utf-8")
+    try:
+        note = SPOOL / "injected" / pathlib.Path(name).name
+        for _ in range(10):
+            if note.exists():
+                break
+            time.sleep(0.1)  # SMSD may be faster than the note.
+        ident = note.read_text(encoding="utf-8")
+        file = pathlib.Path(config.get("smsd", "sentsmspath")) / pathlib.Path(name).name
+        written = file.read_text(encoding="utf-8", errors="replace")
+    except (OSError, configparser.Error):
+        return  # Not the bot's, or no such file: there will be no report of it.
+    references = re.findall(r"^MessageReference = (\d+)", written, re.M)
+    number = re.search(r'^Number = "([^"]*)"', written, re.M)
+    if references and number:
+        last = references[max(len(references) // 2 - 1, 0)]
+        waits_for_report(number[1], last).write_text(ident, encoding="utf-8")
+
+
 def hand_in():
     """Hands in what is spooled, oldest first; stops at the first that is not taken for now."""
-    for path in sorted(SPOOL.glob("*.json")):
+    for path in sorted([*SPOOL.glob("*.json"), *SPOOL.glob("*.report")]):
         try:
             body = path.read_bytes()
         except FileNotFoundError:
             continue  # Another of us handed it in.
-        call = urllib.request.Request(IN, body, {"Content-Type": "application/json", "X-Signature": sign(body)})
+        to = RECEIPT if path.suffix == ".report" else IN
+        call = urllib.request.Request(to, body, {"Content-Type": "application/json", "X-Signature": sign(body)})
         try:
             with urllib.request.urlopen(call, timeout=35):
                 path.unlink(missing_ok=True)
@@ -96,10 +142,13 @@ class Send(http.server.BaseHTTPRequestHandler):
                 order = ["gammu-smsd-inject", "-c", GAMMU, "TEXT", to, "-autolen", str(len(text))]
                 order += [] if text.isascii() else ["-unicode"]
                 try:
-                    subprocess.run(order, input=text.encode(), check=True, capture_output=True, timeout=20)
+                    ran = subprocess.run(order, input=text.encode(), check=True, capture_output=True, timeout=20)
                 except (subprocess.SubprocessError, OSError):
                     return self.answer(503)
                 done.touch()
+                name = re.search(rb"Written message with ID (\S+)", ran.stdout + ran.stderr)
+                if name:
+                    (SPOOL / "injected" / pathlib.Path(name[1].decode()).name).write_text(ident, encoding="utf-8")
         return self.answer(200)
 
     def answer(self, status):
@@ -112,24 +161,34 @@ class Send(http.server.BaseHTTPRequestHandler):
         pass
 
 
+NOTES = ["sent", "injected", "reports"]
+
+
 def empty_the_spool():
     while True:
         hand_in()
         month_ago = time.time() - 30 * 86400
-        for done in (SPOOL / "sent").iterdir():
+        for done in [path for folder in NOTES for path in (SPOOL / folder).iterdir()]:
             if done.stat().st_mtime < month_ago:
                 done.unlink()
         time.sleep(5)
 
 
 def main():
-    if not SECRET or sys.argv[1:2] not in (["receive"], ["serve"]):
-        sys.exit("Set BELLYFUL_SECRET and say `receive` or `serve`.")
-    (SPOOL / "sent").mkdir(parents=True, exist_ok=True)
+    if not SECRET or sys.argv[1:2] not in (["receive"], ["sent"], ["serve"]):
+        sys.exit("Set BELLYFUL_SECRET and say `receive`, `sent` or `serve`.")
+    for folder in NOTES:
+        (SPOOL / folder).mkdir(parents=True, exist_ok=True)
     if sys.argv[1] == "receive":
-        message = received(sys.argv[2:], os.environ)
-        keep(SPOOL / f"{time.time_ns()}-{message['id']}.json", message)
+        report = reported(os.environ)
+        if report is None:
+            message = received(sys.argv[2:], os.environ)
+            keep(SPOOL / f"{time.time_ns()}-{message['id']}.json", message)
+        elif report["status"]:
+            keep(SPOOL / f"{time.time_ns()}-{report['id']}.report", report)
         hand_in()
+    elif sys.argv[1] == "sent":
+        sent((sys.argv[2:] or [""])[-1])
     else:
         threading.Thread(target=empty_the_spool, daemon=True).start()
         http.server.ThreadingHTTPServer(LISTEN, Send).serve_forever()

@@ -56,6 +56,18 @@ fn started(folder: &Path, spool: &Path, send: u16, url: &str) -> (Daemon, Daemon
     (serve, smsd)
 }
 
+/// The network's word of a text that the phone sent; the dummy's reference is always the same.
+fn reports(folder: &Path, slot: usize, of: &str, says: &str) {
+    let hex: String = says.encode_utf16().map(|unit| format!("{unit:04X}")).collect();
+    let file = format!(
+        "[SMSBackup000]\nSMSC = \"+15550000\"\nState = UnRead\nNumber = \"{of}\"\nCoding = Default\nFolder = 1\n\
+         PDU = Status\nDateTime = 20260302T063000\nText00 = {hex}\nMessageReference = 255\n"
+    );
+    let whole = folder.join("part");
+    std::fs::write(&whole, file).expect("written");
+    std::fs::rename(whole, folder.join(format!("phone/sms/1/{slot}"))).expect("the dummy's folder");
+}
+
 /// Texts that the phone sent, as SMSD keeps them.
 fn sent(folder: &Path) -> Vec<String> {
     let files = std::fs::read_dir(folder.join("sent")).expect("the folder").flatten();
@@ -80,14 +92,17 @@ async fn a_phone_on_the_computer_carries_texts_and_answers_through_every_trouble
     for n in 1..=5 {
         std::fs::create_dir_all(folder.join(format!("phone/sms/{n}"))).expect("made");
     }
-    let receive = folder.join("receive");
-    std::fs::write(&receive, "#!/bin/sh\nexec python3 \"$BRIDGE\" receive \"$@\"\n").expect("written");
-    std::fs::set_permissions(&receive, std::os::unix::fs::PermissionsExt::from_mode(0o755)).expect("our own");
+    for act in ["receive", "sent"] {
+        let script = folder.join(format!("run-{act}"));
+        std::fs::write(&script, format!("#!/bin/sh\nexec python3 \"$BRIDGE\" {act} \"$@\"\n")).expect("written");
+        std::fs::set_permissions(&script, std::os::unix::fs::PermissionsExt::from_mode(0o755)).expect("our own");
+    }
     let at = folder.display();
     let config = format!(
         "[gammu]\nmodel = dummy\nconnection = none\nport = {at}/phone\ngammuloc = /dev/null\n[smsd]\nservice = files\n\
          logfile = {at}/smsd.log\ninboxpath = {at}/inbox/\noutboxpath = {at}/outbox/\nsentsmspath = {at}/sent/\n\
-         errorsmspath = {at}/error/\nrunonreceive = {at}/receive\nchecksecurity = 0\nchecksignal = 0\ncheckbattery = 0\n\
+         errorsmspath = {at}/error/\nrunonreceive = {at}/run-receive\nrunonsent = {at}/run-sent\n\
+         deliveryreport = sms\nchecksecurity = 0\nchecksignal = 0\ncheckbattery = 0\n\
          commtimeout = 1\nreceivefrequency = 1\nmultiparttimeout = 5\n"
     );
     std::fs::write(folder.join("smsdrc"), config).expect("written");
@@ -138,4 +153,18 @@ async fn a_phone_on_the_computer_carries_texts_and_answers_through_every_trouble
     }
     assert!(sent(&folder).len() >= 5, "{:?}", sent(&folder));
     assert!(std::fs::read_dir(folder.join("error")).expect("there").next().is_none());
+
+    // What the network says of them, one without its country's code; what speaks of no text of ours is somebody's.
+    reports(&folder, 60, "+919800000001", "Delivered");
+    reports(&folder, 61, "5550101", "Failed");
+    reports(&folder, 62, "+15550102", "Pending");
+    until_states(&database, SOON, &["sent", "delivered", "failed", "sent", "sent"]).await;
+    reports(&folder, 63, "+15550101", "Delivered");
+    until_states(&database, SOON, &["sent", "delivered", "delivered", "sent", "sent"]).await;
+    arrives(&folder, 70, "+15550777", "Delivered");
+    until_states(&database, SOON, &["sent", "delivered", "delivered", "sent", "sent", "sent"]).await;
+    assert_eq!(
+        states(&database, "SELECT text FROM inbox ORDER BY id").await.last().map(String::as_str),
+        Some("Delivered")
+    );
 }
