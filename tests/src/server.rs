@@ -39,11 +39,13 @@ pub struct Setting {
     pub database: String,
     pub send_url: String,
     pub more: Vec<(String, String)>,
+    /// Another program than the one built here.
+    pub other: Option<PathBuf>,
 }
 
 impl Setting {
     pub fn new(database: &str, send_url: &str) -> Setting {
-        Setting { database: database.to_owned(), send_url: send_url.to_owned(), more: vec![] }
+        Setting { database: database.to_owned(), send_url: send_url.to_owned(), more: vec![], other: None }
     }
 
     pub fn with(mut self, key: &str, value: &str) -> Setting {
@@ -51,8 +53,14 @@ impl Setting {
         self
     }
 
+    /// Starts another program than the one built here.
+    pub fn of(mut self, program: &str) -> Setting {
+        self.other = Some(program.into());
+        self
+    }
+
     fn command(&self) -> Command {
-        let mut command = Command::new(program());
+        let mut command = Command::new(self.other.as_ref().unwrap_or_else(|| program()));
         command
             .arg("serve")
             .env("BELLYFUL__LISTEN", "127.0.0.1:0")

@@ -1,5 +1,7 @@
 //! Upkeep as an operator does it: the real program, a copy taken and restored on either database, twins rebuilt.
 
+mod upgrade;
+
 use bellyful_tests::network::{Does, Network, text_in};
 use bellyful_tests::server::{Setting, program};
 use bellyful_tests::stores::{fresh_folder, fresh_urls};
