@@ -10,9 +10,13 @@ use rusmpp::{Command, CommandStatus, Pdu};
 use std::collections::BTreeMap;
 use std::sync::{Arc, Mutex};
 use std::time::{Duration, Instant};
-use tokio::net::{TcpListener, TcpStream};
+use tokio::io::{AsyncRead, AsyncWrite};
+use tokio::net::TcpListener;
 use tokio::sync::{mpsc, oneshot};
 use tokio::task::JoinHandle;
+use tokio_rustls::TlsAcceptor;
+use tokio_rustls::rustls::ServerConfig;
+use tokio_rustls::rustls::pki_types::{PrivateKeyDer, PrivatePkcs8KeyDer};
 use tokio_util::codec::Framed;
 
 pub const PASSWORD: &str = "sesame";
@@ -51,24 +55,53 @@ struct State {
 
 pub struct Centre {
     pub address: String,
+    tls: Option<TlsAcceptor>,
     state: Arc<Mutex<State>>,
     listening: Mutex<Option<JoinHandle<()>>>,
 }
 
 impl Centre {
     pub async fn start() -> Centre {
+        Centre::start_through(None).await
+    }
+
+    /// One that is spoken to through TLS, and its certificate, which nobody trusts by himself.
+    pub async fn start_tls() -> (Centre, String) {
+        let made = rcgen::generate_simple_self_signed(["127.0.0.1".to_owned()]).expect("a certificate");
+        let key = PrivateKeyDer::Pkcs8(PrivatePkcs8KeyDer::from(made.signing_key.serialize_der()));
+        let provider = Arc::new(tokio_rustls::rustls::crypto::ring::default_provider());
+        let config = ServerConfig::builder_with_provider(provider)
+            .with_safe_default_protocol_versions()
+            .expect("known versions")
+            .with_no_client_auth()
+            .with_single_cert(vec![made.cert.der().clone()], key)
+            .expect("key and certificate fit");
+        (Centre::start_through(Some(TlsAcceptor::from(Arc::new(config)))).await, made.cert.pem())
+    }
+
+    async fn start_through(tls: Option<TlsAcceptor>) -> Centre {
         let listener = TcpListener::bind("127.0.0.1:0").await.expect("loopback");
         let address = listener.local_addr().expect("bound").to_string();
-        let centre = Centre { address, state: Arc::default(), listening: Mutex::default() };
+        let centre = Centre { address, tls, state: Arc::default(), listening: Mutex::default() };
         centre.listen(listener);
         centre
     }
 
     fn listen(&self, listener: TcpListener) {
-        let state = self.state.clone();
+        let (state, tls) = (self.state.clone(), self.tls.clone());
         let listening = tokio::spawn(async move {
             while let Ok((stream, _)) = listener.accept().await {
-                let session = tokio::spawn(serve(stream, state.clone()));
+                let (inner, tls) = (state.clone(), tls.clone());
+                let session = tokio::spawn(async move {
+                    match tls {
+                        None => serve(stream, inner).await,
+                        Some(tls) => {
+                            if let Ok(stream) = tls.accept(stream).await {
+                                serve(stream, inner).await;
+                            }
+                        }
+                    }
+                });
                 state.lock().expect("no test panics inside").sessions.push(session);
             }
         });
@@ -149,7 +182,7 @@ fn word<const MOST: usize>(word: &str) -> COctetString<1, MOST> {
     COctetString::from_string(word.to_owned()).expect("short and plain")
 }
 
-async fn serve(stream: TcpStream, state: Arc<Mutex<State>>) {
+async fn serve(stream: impl AsyncRead + AsyncWrite + Unpin, state: Arc<Mutex<State>>) {
     let with = || state.lock().expect("no test panics inside");
     let mut framed = Framed::new(stream, CommandCodec::new());
     let (link, mut orders) = mpsc::unbounded_channel::<Order>();

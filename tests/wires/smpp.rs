@@ -200,3 +200,34 @@ async fn what_cannot_be_kept_or_read_is_told_so_to_the_centre() {
     assert_eq!(linked.centre.deliver("15550100", 0, 0, b"fed 3 kg scraps").await, Some(0));
     linked.until_states(&["sent"]).await;
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn through_tls_a_text_comes_and_is_answered_but_only_by_a_centre_that_is_trusted() {
+    let (centre, certificate) = Centre::start_tls().await;
+    let file = fresh_folder("trust").join("authority.pem");
+    std::fs::write(&file, certificate).expect("written");
+    let network = Network::start(|_, _| Does::Takes).await;
+    let setting = |profile: &str, address: &str| {
+        Setting::new(&fresh_urls()[0], &network.send_url)
+            .with("BELLYFUL__GATEWAY__TOWER__PROFILE", profile)
+            .with("BELLYFUL__GATEWAY__TOWER__ADDRESS", address)
+            .with("BELLYFUL__GATEWAY__TOWER__USER", "bot")
+            .with("BELLYFUL__GATEWAY__TOWER__SECRET", PASSWORD)
+            .with("BELLYFUL__GATEWAY__TOWER__NUMBER", "12345")
+    };
+    let bare = Centre::start().await;
+    // A stranger's certificate; none at all; words that are not hidden to one who wants them so.
+    let strange = setting("smpp-tls", &centre.address).start();
+    let unhidden = setting("smpp-tls", &bare.address).start();
+    let open = setting("smpp", &centre.address).start();
+    tokio::time::sleep(Duration::from_secs(4)).await;
+    assert_eq!((centre.binds(), bare.binds()), (0, 0), "the password was given to somebody");
+    drop((strange, unhidden, open));
+
+    let trusted = setting("smpp-tls", &centre.address).with("SSL_CERT_FILE", &file.display().to_string()).start();
+    centre.until(SOON, |centre| centre.binds() > 0).await;
+    assert_eq!(centre.deliver("15550100", 0, 0, b"fed 3 kg scraps").await, Some(0));
+    centre.until(SOON, |centre| centre.submitted().iter().any(|part| part.report)).await;
+    assert!(centre.submitted().iter().any(|part| part.to == "15550100" && part.report));
+    drop(trusted);
+}
