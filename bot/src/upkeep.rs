@@ -3,13 +3,13 @@
 //! Takes the same configuration as `serve`; each may run while the bot serves, but for `restore`. Errors: one sentence.
 
 use crate::command::with_store;
-use crate::household::{Decision, Sender, Situation};
+use crate::household::{Decision, HouseholdId, Sender, Situation};
 use crate::record::local_day;
 use crate::store::{Cause, Store, StoreError, Wanted};
 use crate::twins::Believed;
 use anyhow::{Context, bail};
 use bellyful_core::units::Day;
-use chrono::{SecondsFormat, Utc};
+use chrono::{Duration, SecondsFormat, Utc};
 use clap::Args;
 use flate2::Compression;
 use flate2::read::GzDecoder;
@@ -114,24 +114,59 @@ pub fn rebuild(args: &RebuildArgs) -> anyhow::Result<()> {
     })
 }
 
-/// Moves every twin to its household's today, so that the morning's texts find it there.
+/// Moves every twin to its household's today, so that the morning's texts find it there. Several may run at once and share
+/// the work; one that was stopped goes on where it was when it is started again.
 pub fn nightly(args: &UpkeepArgs) -> anyhow::Result<()> {
     with_store(args.config.as_deref(), |_, store| async move {
         let start = std::time::Instant::now();
-        let all = for_each(&store, |store, situation| async move {
-            let (Some(household), Some(kept)) = (&situation.household, &situation.twin) else { return Ok(()) };
-            let today = local_day(Utc::now(), &household.time_zone);
-            if kept.day >= today {
-                return Ok(());
+        let owner = format!("nightly:{}:{:016x}", std::process::id(), rand::random::<u64>());
+        // Where the day is furthest on. Source: the time zone of the Line Islands, UTC+14.
+        let furthest = local_day(Utc::now() + Duration::hours(14), "UTC");
+        let bar = progress(store.behind(furthest).await? as u64);
+        let mut left = store.shares_behind(furthest).await?;
+        let mut moved = 0;
+        while !left.is_empty() {
+            let mut with_others = vec![];
+            for share in left {
+                let now = Utc::now();
+                match store.take_share(&owner, share, now, now + SHARE_WITHIN).await? {
+                    None => with_others.push(share),
+                    Some(lane) => {
+                        let ids = store.behind_in(share, furthest).await?;
+                        for_all(&store, &ids, &bar, move_on).await?;
+                        moved += ids.len();
+                        store.give_back(&owner, &lane).await?;
+                    }
+                }
             }
-            let (twin, checkpoints, _) = Believed::on(&situation, household, today).keep();
-            let decision = Decision { twin: Some(twin), checkpoints, ..Decision::default() };
-            keep(&store, &situation, decision).await
-        })
-        .await?;
-        println!("{all} twins stand at today, after {:.1} s.", start.elapsed().as_secs_f64());
+            // Whoever has them may die over them.
+            left = with_others;
+            if !left.is_empty() {
+                tokio::time::sleep(std::time::Duration::from_secs(1)).await;
+            }
+        }
+        bar.finish_and_clear();
+        let all = store.household_ids().await?.len();
+        println!(
+            "{all} twins stand at today; {moved} were looked at here, after {:.1} s.",
+            start.elapsed().as_secs_f64()
+        );
         Ok(())
     })
+}
+
+/// How long a share is its node's: well above what its households take, and how long the others wait if that node dies.
+const SHARE_WITHIN: Duration = Duration::minutes(2);
+
+async fn move_on(store: Store, situation: Situation) -> Result<(), StoreError> {
+    let (Some(household), Some(kept)) = (&situation.household, &situation.twin) else { return Ok(()) };
+    let today = local_day(Utc::now(), &household.time_zone);
+    if kept.day >= today {
+        return Ok(());
+    }
+    let (twin, checkpoints, _) = Believed::on(&situation, household, today).keep();
+    let decision = Decision { twin: Some(twin), checkpoints, ..Decision::default() };
+    keep(&store, &situation, decision).await
 }
 
 /// A household that texted meanwhile has been moved by its own turn.
@@ -143,7 +178,13 @@ async fn keep(store: &Store, situation: &Situation, mut decision: Decision) -> R
     }
 }
 
-/// Does something for every household, as many at once as there are cores; gives how many there are.
+fn progress(of: u64) -> ProgressBar {
+    let bar = ProgressBar::new(of);
+    bar.set_style(ProgressStyle::with_template("{bar:40} {pos} of {len}, {eta} left").expect("a sound template"));
+    bar
+}
+
+/// Does something for every household; gives how many there are.
 async fn for_each<F>(
     store: &Store,
     act: impl Fn(Store, Situation) -> F + Clone + Send + 'static,
@@ -152,11 +193,25 @@ where
     F: Future<Output = Result<(), StoreError>> + Send,
 {
     let ids = store.household_ids().await?;
-    let bar = ProgressBar::new(ids.len() as u64);
-    bar.set_style(ProgressStyle::with_template("{bar:40} {pos} of {len}, {eta} left").expect("a sound template"));
+    let bar = progress(ids.len() as u64);
+    for_all(store, &ids, &bar, act).await?;
+    bar.finish_and_clear();
+    Ok(ids.len())
+}
+
+/// Does something for some households, as many at once as there are cores.
+async fn for_all<F>(
+    store: &Store,
+    ids: &[HouseholdId],
+    bar: &ProgressBar,
+    act: impl Fn(Store, Situation) -> F + Clone + Send + 'static,
+) -> anyhow::Result<()>
+where
+    F: Future<Output = Result<(), StoreError>> + Send,
+{
     let cores = std::thread::available_parallelism().map_or(2, |cores| cores.get());
     let mut running: JoinSet<Result<(), StoreError>> = JoinSet::new();
-    for id in &ids {
+    for id in ids {
         if running.len() >= cores
             && let Some(done) = running.join_next().await
         {
@@ -174,8 +229,7 @@ where
         done??;
         bar.inc(1);
     }
-    bar.finish_and_clear();
-    Ok(ids.len())
+    Ok(())
 }
 
 /// All that is known of one household, as lines of JSON: what they are, told, and were told.

@@ -8,6 +8,7 @@ use crate::gateway::call::Call;
 use crate::gateway::profile::Answer;
 use crate::gateway::{Gateway, Refusal};
 use crate::message::answer_id;
+use crate::record::local_day;
 use crate::store::Outcome;
 use axum::Router;
 use axum::body::{Body, to_bytes};
@@ -223,6 +224,9 @@ async fn measures(State(door): State<Arc<Door>>) -> Response {
         metrics::gauge!("bellyful_texts_waiting").set(texts as f64);
         let age = oldest.map_or(0, |oldest| (Utc::now() - oldest).num_seconds().max(0));
         metrics::gauge!("bellyful_oldest_text_waiting_seconds").set(age as f64);
+    }
+    if let Ok(behind) = door.store.behind(local_day(Utc::now() - chrono::Duration::hours(24), "UTC")).await {
+        metrics::gauge!("bellyful_twins_behind").set(behind as f64);
     }
     if let Ok(unsent) = door.store.unsent().await {
         metrics::gauge!("bellyful_sends_waiting").set(unsent as f64);

@@ -2,6 +2,7 @@
 
 mod forgetting;
 mod keeping;
+mod night;
 mod order;
 mod outbox;
 mod people;

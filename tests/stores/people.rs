@@ -102,3 +102,37 @@ async fn a_turn_loads_facts_from_the_twins_day_on_and_a_correction_reaches_back_
     })
     .await;
 }
+
+#[tokio::test]
+async fn years_of_checkpoints_take_little_room_and_the_last_weeks_are_all_there() {
+    on_each_store(async |store| {
+        let id = family(&store, "+15550100").await;
+        for week in 2_900..3_100 {
+            let situation = store.situation_of(id).await.unwrap();
+            let twin = KeptTwin { day: Day(week * 7), bytes: vec![1] };
+            let decision = Decision {
+                household: situation.household.clone(),
+                twin: Some(twin.clone()),
+                checkpoints: vec![twin],
+                ..Decision::default()
+            };
+            store.keep(Cause::Hand, &situation, decision, moment(1)).await.unwrap();
+        }
+        let last = 3_099 * 7;
+        let sender = Sender::Family { household: id, stopped: false };
+        for (back, within) in [(1, 7), (20, 7), (40, 28), (180, 28), (700, 364)] {
+            let wanted = Wanted { household: None, since: Some(Day(last - back)) };
+            let from = store.situation(&sender, wanted).await.unwrap().twin.expect("a checkpoint").day.0;
+            assert!(
+                last - back - from < within,
+                "{back} days back is replayed from {} days before",
+                last - back - from
+            );
+        }
+        let mut copy = vec![];
+        store.dump(&mut copy).await.unwrap();
+        let kept = String::from_utf8(copy).unwrap().matches("\"AQ==\"").count() - 1;
+        assert!(kept < 20, "{kept} of 200 are kept");
+    })
+    .await;
+}

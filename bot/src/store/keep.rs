@@ -6,6 +6,7 @@ use super::{Claim, Lane, Store, StoreError, Tx, Wake};
 use crate::household::{CareNow, Decision, Household, HouseholdId, Situation};
 use crate::message::{Kind, Outbound, answer_id};
 use bellyful_core::fact::What;
+use bellyful_core::units::Day;
 use chrono::{DateTime, Utc};
 
 /// What a decision follows from, and so what is done with once it is kept.
@@ -229,6 +230,23 @@ async fn keep_past(tx: &mut Tx, household: HouseholdId, decision: &Decision) -> 
         "ON CONFLICT (household_id, day) DO UPDATE SET bytes = excluded.bytes",
         checkpoints.collect(),
     )
+    .await?;
+    if let Some(last) = decision.checkpoints.iter().map(|kept| kept.day).max() {
+        thin_out(tx, household, last).await?;
+    }
+    Ok(())
+}
+
+/// All checkpoints of four weeks, one of each four weeks for half a year, one a year before that: what is corrected later
+/// is replayed from further back. They are the largest rows there are.
+async fn thin_out(tx: &mut Tx, household: HouseholdId, last: Day) -> Result<(), StoreError> {
+    sqlx::query(
+        "DELETE FROM checkpoint WHERE household_id = $1 AND ((day < $2 AND day % 28 <> 0) OR (day < $3 AND day % 364 <> 0))",
+    )
+    .bind(household)
+    .bind(i64::from(last.0) - 28)
+    .bind(i64::from(last.0) - 182)
+    .execute(&mut **tx)
     .await?;
     Ok(())
 }

@@ -60,6 +60,32 @@ const NAME: &str = "claim";
 /// A lease this far behind what a living node has is nobody's.
 const LEFT_OVER: Duration = Duration::minutes(1);
 
+/// Takes a lane if it is free; whether it was.
+pub(super) async fn take(
+    tx: &mut super::Tx,
+    lane: &str,
+    owner: &str,
+    now_ms: i64,
+    until_ms: i64,
+) -> Result<bool, StoreError> {
+    let taken = sqlx::query(
+        "INSERT INTO lease (lane, owner, until_at) VALUES ($1, $2, $3) ON CONFLICT (lane) DO UPDATE \
+         SET owner = excluded.owner, until_at = excluded.until_at WHERE lease.until_at <= $4",
+    )
+    .bind(lane)
+    .bind(owner)
+    .bind(until_ms)
+    .bind(now_ms)
+    .execute(&mut **tx)
+    .await?;
+    Ok(taken.rows_affected() == 1)
+}
+
+pub(super) async fn give_back(tx: &mut super::Tx, lane: &str, owner: &str) -> Result<(), StoreError> {
+    sqlx::query("DELETE FROM lease WHERE lane = $1 AND owner = $2").bind(lane).bind(owner).execute(&mut **tx).await?;
+    Ok(())
+}
+
 impl Store {
     /// Gives back the `finished` lanes and takes up to `most` free ones that have work waiting, texts before the
     /// clock's.
@@ -73,11 +99,7 @@ impl Store {
     ) -> Result<Vec<Lane>, StoreError> {
         let mut tx = self.begin(NAME).await?;
         for lane in finished {
-            sqlx::query("DELETE FROM lease WHERE lane = $1 AND owner = $2")
-                .bind(&lane.0)
-                .bind(owner)
-                .execute(&mut *tx)
-                .await?;
+            give_back(&mut tx, &lane.0, owner).await?;
         }
         let texts = self.sql(
             "SELECT lane FROM inbox WHERE state = 'open' AND next_at <= $1 AND NOT EXISTS \
@@ -106,17 +128,7 @@ impl Store {
                 if lanes.len() >= most || !seen.insert(lane.clone()) {
                     continue;
                 }
-                let taken = sqlx::query(
-                    "INSERT INTO lease (lane, owner, until_at) VALUES ($1, $2, $3) ON CONFLICT (lane) DO UPDATE \
-                     SET owner = excluded.owner, until_at = excluded.until_at WHERE lease.until_at <= $4",
-                )
-                .bind(&lane)
-                .bind(owner)
-                .bind(ms(until))
-                .bind(ms(now))
-                .execute(&mut *tx)
-                .await?;
-                if taken.rows_affected() == 1 {
+                if take(&mut tx, &lane, owner, ms(now), ms(until)).await? {
                     lanes.push(Lane(lane));
                 }
             }

@@ -16,6 +16,7 @@ mod inbox;
 mod keep;
 mod lease;
 mod migrations;
+mod night;
 mod outbox;
 mod overview;
 mod part;
