@@ -120,7 +120,7 @@ async fn years_of_checkpoints_take_little_room_and_the_last_weeks_are_all_there(
         }
         let last = 3_099 * 7;
         let sender = Sender::Family { household: id, stopped: false };
-        for (back, within) in [(1, 7), (20, 7), (40, 28), (180, 28), (700, 364)] {
+        for (back, within) in [(1, 7), (20, 7), (40, 28), (150, 28), (700, 364)] {
             let wanted = Wanted { household: None, since: Some(Day(last - back)) };
             let from = store.situation(&sender, wanted).await.unwrap().twin.expect("a checkpoint").day.0;
             assert!(

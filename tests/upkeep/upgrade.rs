@@ -39,7 +39,8 @@ async fn an_older_node_and_a_new_one_share_the_work_until_the_older_gives_way() 
             2 if n == 2 * TEXTS => assert_eq!(old.terminate(), Some(0), "the old one ends in order"),
             _ => {}
         }
-        let (number, id) = (format!("+15550{:03}", n % 30), n.to_string());
+        // Each from a number of its own: the same words twice within seconds are taken for one text.
+        let (number, id) = (format!("+15550{n:03}"), n.to_string());
         let mut urls = vec![old.url.as_str()];
         urls.extend(new.as_ref().map(|server| server.url.as_str()));
         // As a balancer does: turn about, and on to the other where one is gone.
