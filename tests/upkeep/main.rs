@@ -108,3 +108,19 @@ fn a_copy_that_is_none_is_refused_in_one_sentence() {
         assert_eq!((code, said.trim().lines().count()), (Some(1), 1), "{said}");
     }
 }
+
+#[tokio::test(flavor = "multi_thread")]
+async fn tables_that_a_newer_version_moved_on_are_left_alone_with_one_sentence() {
+    for database in fresh_urls() {
+        lived(&database).await;
+        sqlx::any::install_default_drivers();
+        let pool = sqlx::AnyPool::connect(&database).await.expect("opens");
+        let step = "INSERT INTO _sqlx_migrations (version, description, success, checksum, execution_time) \
+                    SELECT 9999, 'of tomorrow', success, checksum, 0 FROM _sqlx_migrations WHERE version = 1";
+        sqlx::query(step).execute(&pool).await.expect("written");
+        pool.close().await;
+        let (code, said) = run(&database, &["rebuild", "--check"]);
+        let sentence: Vec<_> = said.lines().filter(|line| line.contains("newer version of bellyful")).collect();
+        assert!(code == Some(1) && sentence.len() == 1, "{code:?} {said}");
+    }
+}

@@ -50,6 +50,7 @@ pub use story::Said;
 pub use visit::Visit;
 
 use sqlx::any::{AnyConnectOptions, AnyPoolOptions};
+use sqlx::migrate::MigrateError;
 use sqlx::{Any, AnyPool, ConnectOptions, Executor, Transaction};
 use std::str::FromStr;
 use std::sync::{Arc, Once};
@@ -61,7 +62,12 @@ pub enum StoreError {
     #[error("the database could not do it: {0}")]
     Database(#[from] sqlx::Error),
     #[error("the database's tables could not be brought up to date: {0}")]
-    Migration(#[from] sqlx::migrate::MigrateError),
+    Migration(#[from] MigrateError),
+    #[error(
+        "its tables were moved on by a newer version of bellyful (step {0}): start that version, or restore the copy that was \
+         taken before the upgrade"
+    )]
+    Newer(i64),
     #[error("what is kept as {what} cannot be read: {why}")]
     Unreadable { what: &'static str, why: String },
     #[error("household {0} was changed by another turn: load it again and decide again")]
@@ -115,12 +121,12 @@ impl Store {
         if url.starts_with("sqlite:") {
             let url = if url.contains('?') { url.to_owned() } else { format!("{url}?mode=rwc") };
             let write = pool(&url, 1, SQLITE_WRITE).await?;
-            migrations::sqlite().run(&write).await?;
+            migrations::sqlite().run(&write).await.map_err(moved)?;
             let read = pool(&url, READERS, SQLITE_READ).await?;
             Ok(Store { write, read, dialect: Dialect::Sqlite, faults: None })
         } else {
             let write = pool(url, POSTGRES_WRITERS, POSTGRES).await?;
-            migrations::postgres().run(&write).await?;
+            migrations::postgres().run(&write).await.map_err(moved)?;
             let read = pool(url, READERS, POSTGRES).await?;
             Ok(Store { write, read, dialect: Dialect::Postgres, faults: None })
         }
@@ -193,6 +199,13 @@ const SQLITE_READ: &str = "PRAGMA busy_timeout=5000; PRAGMA query_only=ON; PRAGM
 /// A statement or a lock that takes longer than this will not get better by waiting.
 const POSTGRES: &str = "SET statement_timeout='30s'; SET lock_timeout='10s'; \
                         SET idle_in_transaction_session_timeout='30s';";
+
+fn moved(error: MigrateError) -> StoreError {
+    match error {
+        MigrateError::VersionMissing(step) => StoreError::Newer(step),
+        error => StoreError::Migration(error),
+    }
+}
 
 async fn pool(url: &str, size: u32, setup: &'static str) -> Result<AnyPool, StoreError> {
     static DRIVERS: Once = Once::new();
