@@ -27,6 +27,8 @@ enum Policy {
     Hindsight,
     /// What the bot says, on this share of the days.
     Bot(f64),
+    /// Nothing on this share of the days, all there is on the others: what rest alone could do for such a family.
+    Rest(f64),
 }
 
 #[derive(Default, Clone)]
@@ -91,7 +93,9 @@ fn main() {
         ("1.5 kg VS/m3/d", Policy::Fixed(1.5)),
         ("1.0 kg VS/m3/d", Policy::Fixed(1.0)),
     ];
-    for (name, policy) in references.into_iter().chain(args.follows.map(|share| ("the bot", Policy::Bot(share)))) {
+    let resting = args.follows.filter(|share| *share < 1.0).map(|share| ("rest alone", Policy::Rest(share)));
+    let bot = args.follows.map(|share| ("the bot", Policy::Bot(share)));
+    for (name, policy) in references.into_iter().chain(resting).chain(bot) {
         let outcome = if policy == Policy::Hindsight { best.clone() } else { all(&args, policy) };
         let n = args.households as f64;
         println!(
@@ -152,11 +156,13 @@ fn year(args: &Args, which: usize, policy: Policy, trace: bool) -> Outcome {
         let (at, day) = (start + Duration::days(i64::from(n)), Day(20_500 + n));
         let there_is = truth.kg_at(truth.there_is);
         let follows = match policy {
-            Policy::Bot(share) => rng.random_range(0.0..1.0) < share,
+            Policy::Bot(share) | Policy::Rest(share) => rng.random_range(0.0..1.0) < share,
             _ => true,
         };
         let (kg, water_l) = match (policy, &last) {
             (Policy::All, _) => (there_is, there_is),
+            (Policy::Rest(_), _) if follows => (0.0, 0.0),
+            (Policy::Rest(_), _) => (there_is, 1.5 * there_is),
             (Policy::Fixed(olr), _) => (truth.kg_at(olr).min(there_is), 2.0 * truth.kg_at(olr)),
             (Policy::Hindsight, _) => {
                 let well = truth.keeps_well(day, &LOADS);
