@@ -5,6 +5,7 @@
 //! it; `none` leaves the bot out.
 
 mod truth;
+mod two_step;
 
 use bellyful::converse::Conversation;
 use bellyful::mind::Mind;
@@ -48,10 +49,12 @@ struct Args {
     /// Share of days on which the advice is followed; `None` leaves the bot out.
     follows: Option<f64>,
     trace: Option<usize>,
+    /// Whether the truth is of another build than the bot's model.
+    two_step: bool,
 }
 
 fn args() -> Args {
-    let mut args = Args { seed: 1, households: 12, days: 365, follows: Some(1.0), trace: None };
+    let mut args = Args { seed: 1, households: 12, days: 365, follows: Some(1.0), trace: None, two_step: false };
     let given: Vec<String> = std::env::args().skip(1).collect();
     for pair in given.chunks(2) {
         let value = pair.get(1).map_or("", String::as_str);
@@ -69,6 +72,7 @@ fn args() -> Args {
                     other => panic!("no temper {other}"),
                 }
             }
+            "--truth" => args.two_step = value == "two-step",
             other => panic!("no option {other}"),
         }
     }
@@ -142,7 +146,7 @@ const LOADS: [f64; LANES] = [2.3, 2.0, 1.7, 1.4, 1.0, 0.7, 0.45, 0.25];
 
 fn year(args: &Args, which: usize, policy: Policy, trace: bool) -> Outcome {
     let mut rng = StdRng::seed_from_u64(args.seed * 1000 + which as u64);
-    let mut truth = Truth::draw(&mut rng);
+    let mut truth = Truth::draw(&mut rng, args.two_step);
     let forgets = rng.random_range(0.10..0.25);
     let mut bot = matches!(policy, Policy::Bot(_)).then(|| Bot::start(args.seed));
     let (mut outcome, mut last, mut recent) = (Outcome::default(), None::<Advice>, vec![]);
