@@ -1,6 +1,7 @@
 //! A household as the bot knows it: who they are, how we talk with them, and their digester's twin.
 
 use crate::message::Outbound;
+use bellyful_core::advice::{Cause, Trouble};
 use bellyful_core::fact::{Fact, Measure, Unit, What};
 use bellyful_core::units::Day;
 use chrono::{DateTime, Utc};
@@ -137,7 +138,8 @@ impl Talk {
             self.measures_asked.extend(pending.measure);
         }
         let waited = std::mem::replace(&mut self.pending, next);
-        let lasting = |pending: &Pending| !pending.topic.is_doubt() && pending.topic != Topic::Forget;
+        let lasting =
+            |pending: &Pending| !pending.topic.is_doubt() && !matches!(pending.topic, Topic::Forget | Topic::Cause);
         self.open.splice(0..0, waited.filter(lasting));
         self.open.retain(|open| {
             answered != Some(open.topic) && !facts.iter().any(|fact| open.topic.is_answered_by(&fact.what))
@@ -156,6 +158,9 @@ pub struct Pending {
     /// The measure whose size was asked.
     #[serde(default)]
     pub measure: Option<Measure>,
+    /// The trouble that was told and the cause that was asked after.
+    #[serde(default)]
+    pub cause: Option<(Trouble, Cause)>,
 }
 
 /// A field worker.

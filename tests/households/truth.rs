@@ -263,11 +263,6 @@ impl Truth {
     }
 
     pub fn state(&self) -> String {
-        format!(
-            "pH {:.2}, acids/alk {:.2}, {:.1} degC",
-            self.ph(),
-            self.acids_over_alkalinity(),
-            self.slurry_c
-        )
+        format!("pH {:.2}, acids/alk {:.2}, {:.1} degC", self.ph(), self.acids_over_alkalinity(), self.slurry_c)
     }
 }

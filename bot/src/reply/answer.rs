@@ -3,18 +3,19 @@
 //! Takes what was recorded, believed and advised; gives the decision with its one text in it.
 
 use super::catalog::Value;
+use super::cause::suspect;
 use super::compose::{Piece, Rank, Room, compose};
 use super::word::Voice;
 use crate::clock::{SILENCE_DAYS, first_chore_at, rest_over_at};
-use crate::household::{Decision, Due, Household, LastAdvice, Sender, Situation};
+use crate::household::{Decision, Due, Household, LastAdvice, Pending, Sender, Situation, Topic};
 use crate::message::{Inbound, Kind, Outbound, answer_id};
 use crate::mind::Mind;
 use crate::record::Recorded;
 use crate::talk::{Settled, next_question};
 use crate::text::reading::Ask;
 use crate::twins::Believed;
-use bellyful_core::advice::{Advice, Reason, Verdict};
-use bellyful_core::fact::{Fact, FlameLook, Sign, Unit, What};
+use bellyful_core::advice::{Advice, Reason, Trouble, Verdict};
+use bellyful_core::fact::{Fact, FlameLook, GasLevel, Sign, Unit, What};
 use bellyful_core::feeds::{Feed, Kind as FeedKind, make_up};
 use chrono::Duration;
 
@@ -31,7 +32,15 @@ pub fn reply(
     let first = !recorded.household.talk.met;
     let after_alarm = std::mem::take(&mut recorded.household.talk.alarmed);
     remember_meal(&mut recorded);
-    let question = recorded.doubt.clone().or_else(|| {
+    let suspicion = suspect(&recorded, &believed, &advice, settled);
+    let ask_cause = suspicion.and_then(|suspicion| suspicion.ask).map(|cause| Pending {
+        topic: Topic::Cause,
+        asked_at: inbound.sent_at,
+        said: String::new(),
+        measure: None,
+        cause: Some(cause),
+    });
+    let question = recorded.doubt.clone().or(ask_cause).or_else(|| {
         let household = &recorded.household;
         next_question(
             household,
@@ -55,7 +64,11 @@ pub fn reply(
     }
     let signs = signs(&recorded);
     pieces.extend(signs.iter().take(1).map(|sign| voice.sign(*sign)));
-    pieces.extend(flame(&recorded).map(|id| Piece::new(Rank::Why, voice.say(id, &[]))));
+    pieces.extend(yellow(&recorded).then(|| Piece::new(Rank::Why, voice.say("flame-yellow", &[]))));
+    // One step at a time: a sign that has its own comes first.
+    if let (Some(suspicion), true) = (suspicion, signs.is_empty() || settled.answered == Some(Topic::Cause)) {
+        pieces.extend(suspicion.pieces(&voice));
+    }
     let answered = answers(&voice, asks, situation, &recorded, &believed, &advice);
     let answered_all = !answered.is_empty() && asks.iter().all(|ask| !matches!(ask, Ask::Ration | Ask::Status));
     pieces.extend(answered);
@@ -67,8 +80,11 @@ pub fn reply(
     } else if !answered_all && !doubtful && (known || !nothing_said) {
         pieces.push(voice.doing(&advice, believed.for_today(), &believed.so_far.site, &believed.mix()));
         pieces.extend(whys(&voice, &recorded.household, &advice));
-        // Of a tank of which no meal is known yet, nothing can be said of its gas.
-        if believed.so_far.ledger.days.iter().any(|day| !day.portions.is_empty()) {
+        // Of a tank of which no meal is known yet, nothing can be said of its gas; nor where they just found little.
+        let ledger = &believed.so_far.ledger;
+        let found_little =
+            ledger.on(believed.today).is_some_and(|day| matches!(day.gas, Some(GasLevel::None | GasLevel::Low)));
+        if !found_little && ledger.days.iter().any(|day| !day.portions.is_empty()) {
             pieces.push(voice.gas(advice.gas_minutes));
         }
     } else if nothing_said && !first {
@@ -227,6 +243,7 @@ fn wanted_mending(settled: &Settled) -> bool {
     settled.reading.facts.iter().any(|told| matches!(told.what, What::Corrected { .. }))
 }
 
+/// Signs that have one step of their own; those of several causes are [`suspect`]'s.
 fn signs(recorded: &Recorded) -> Vec<Sign> {
     recorded
         .facts
@@ -235,17 +252,12 @@ fn signs(recorded: &Recorded) -> Vec<Sign> {
             What::Sign { sign } => Some(sign),
             _ => None,
         })
+        .filter(|sign| *sign == Sign::SourSmell || Trouble::told_by(&What::Sign { sign: *sign }).is_none())
         .collect()
 }
 
-fn flame(recorded: &Recorded) -> Option<&'static str> {
-    recorded.facts.iter().find_map(|fact| match fact.what {
-        What::Flame { look: FlameLook::Yellow } => Some("flame-yellow"),
-        What::Flame { look: FlameLook::Weak } => Some("flame-weak"),
-        What::Flame { look: FlameLook::GoesOut } => Some("flame-goes_out"),
-        What::Flame { look: FlameLook::WillNotLight } => Some("flame-will_not_light"),
-        _ => None,
-    })
+fn yellow(recorded: &Recorded) -> bool {
+    recorded.facts.iter().any(|fact| fact.what == What::Flame { look: FlameLook::Yellow })
 }
 
 /// The weightiest reason, unless all is as usual or the same was said last time.

@@ -3,6 +3,7 @@
 pub mod amounts;
 pub mod answer;
 pub mod catalog;
+mod cause;
 pub mod compose;
 pub mod samples;
 pub mod segments;

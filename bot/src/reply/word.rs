@@ -6,7 +6,7 @@ use super::amounts::{amount, number, sayable_below};
 use super::catalog::{Catalog, Value, Values};
 use super::compose::{Piece, Rank};
 use crate::household::{Household, Pending, Topic};
-use bellyful_core::advice::{Advice, Reason, Verdict};
+use bellyful_core::advice::{Advice, Cause, Reason, Verdict};
 use bellyful_core::fact::{Fact, Measure, Sign, Unit, What};
 use bellyful_core::feeds::Feed;
 use bellyful_core::ledger::{kg_per_unit, litres_of};
@@ -209,6 +209,11 @@ impl<'a> Voice<'a> {
         self.must(&format!("sign-{sign}"), &[])
     }
 
+    /// The one step against a cause.
+    pub fn cause(&self, cause: Cause) -> String {
+        self.say(&format!("cause-{cause}"), &[])
+    }
+
     /// The question that is now pending.
     pub fn question(&self, pending: &Pending) -> Piece {
         let said = ("said", Value::Text(short(&pending.said)));
@@ -222,6 +227,9 @@ impl<'a> Voice<'a> {
             Topic::SignName => self.say("doubt-sign", &[]),
             Topic::Word => self.say("doubt-word", &[said]),
             Topic::Forget => self.say("forget-sure", &[]),
+            Topic::Cause => {
+                pending.cause.map_or_else(String::new, |(_, cause)| self.say(&format!("ask-cause-{cause}"), &[]))
+            }
             other => self.say(&format!("ask-{other}"), &[]),
         };
         Piece::new(Rank::Question, text)

@@ -55,6 +55,7 @@ pub fn obey(
                 asked_at: inbound.sent_at,
                 said: String::new(),
                 measure: None,
+                cause: None,
             });
             notice_of(household, "forget-sure")
         }

@@ -198,7 +198,7 @@ fn expected(topic: Topic) -> Option<Expected> {
         Topic::Place => Some(Expected::Place),
         Topic::People => Some(Expected::Count),
         Topic::Language => Some(Expected::Language),
-        Topic::Forget => Some(Expected::YesNo),
+        Topic::Forget | Topic::Cause => Some(Expected::YesNo),
         _ => None,
     }
 }

@@ -3,6 +3,7 @@
 //! Takes the twin with today's facts in it; gives a verdict, a ration with its water, and the reasons. Knows no words.
 
 mod belief;
+mod causes;
 mod outlook;
 mod rules;
 
@@ -10,6 +11,7 @@ use crate::feeds::make_up;
 use crate::ids;
 use crate::twin::Twin;
 use crate::units::Day;
+pub use causes::{Cause, Trouble, causes, days_told};
 pub use outlook::Outlook;
 use rules::{BESIDE_BELIEF, Finding, RULES};
 use serde::{Deserialize, Serialize};

@@ -192,6 +192,16 @@ impl Ensemble {
         self.mean(|i| (self.held_l[i] + self.made_l[i]) / self.guesses[i].burner_l_per_h() * 60.0)
     }
 
+    /// Belief that what is inside smells sour.
+    pub fn sourness(&self) -> f64 {
+        self.mean(|i| notice::sourness(self.tanks[i].ph()))
+    }
+
+    /// Burner minutes that the last day's gas gives.
+    pub fn made_minutes(&self) -> f64 {
+        self.mean(|i| self.made_l[i] / self.guesses[i].burner_l_per_h() * 60.0)
+    }
+
     /// Litres of gas made on the last day.
     pub fn made_l(&self) -> f64 {
         self.mean(|i| self.made_l[i])
