@@ -25,6 +25,7 @@ item-sign = { $sign ->
 }
 undone = Malfuk: { $what }.
 alarm = Ekstero nunk! Flambo nenk.
+cause-leak = Sapvodur sur bonko gazol.
 answer-can-no = Nejo: { $feed } di tankor nenk.
 ask-tank = Tankor: lurt kvontu?
 decimal-mark = ,
