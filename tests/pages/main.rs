@@ -4,5 +4,6 @@ mod access;
 mod api;
 mod broadcast;
 mod demo;
+mod map;
 mod setup;
 mod work;

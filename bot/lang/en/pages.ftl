@@ -128,6 +128,21 @@ need-start_up = Starting
 need-watch = Watch
 need-well = Well
 
+### Map
+map-title = { $n ->
+    [one] Map: one household
+   *[other] Map: { $n } households
+}
+map-bundle = { $n } households around { $place }, { $pressing } of them in need of somebody; the most pressing: { $need }
+map-unplaced = { $n ->
+    [one] One household is not on the map: it told no town that is known.
+   *[other] { $n } households are not on the map: they told no town that is known.
+}
+map-more = { $n ->
+    [one] One more is in the list only.
+   *[other] { $n } more are in the list only.
+}
+
 ### A household's story
 house-closed = This story is closed: the tank was emptied and began anew under another number.
 house-goes-on = It goes on under number { $name }

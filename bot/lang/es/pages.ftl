@@ -128,6 +128,21 @@ need-start_up = Arranque
 need-watch = Vigilar
 need-well = Bien
 
+### Mapa
+map-title = { $n ->
+    [one] Mapa: un hogar
+   *[other] Mapa: { $n } hogares
+}
+map-bundle = { $n } hogares cerca de { $place }, { $pressing } necesitan a alguien; lo más urgente: { $need }
+map-unplaced = { $n ->
+    [one] Un hogar no está en el mapa: no dijo una ciudad conocida.
+   *[other] { $n } hogares no están en el mapa: no dijeron una ciudad conocida.
+}
+map-more = { $n ->
+    [one] Uno más está solo en la lista.
+   *[other] { $n } más están solo en la lista.
+}
+
 ### La historia de un hogar
 house-closed = Esta historia está cerrada: el tanque se vació y empezó de nuevo con otro número.
 house-goes-on = Sigue con el número { $name }

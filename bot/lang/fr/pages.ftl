@@ -128,6 +128,21 @@ need-start_up = Démarrage
 need-watch = À surveiller
 need-well = Bien
 
+### Carte
+map-title = { $n ->
+    [one] Carte : un ménage
+   *[other] Carte : { $n } ménages
+}
+map-bundle = { $n } ménages autour de { $place }, dont { $pressing } ont besoin de quelqu'un ; le plus pressant : { $need }
+map-unplaced = { $n ->
+    [one] Un ménage n'est pas sur la carte : il n'a dit aucune ville connue.
+   *[other] { $n } ménages ne sont pas sur la carte : ils n'ont dit aucune ville connue.
+}
+map-more = { $n ->
+    [one] Un de plus est seulement dans la liste.
+   *[other] { $n } de plus sont seulement dans la liste.
+}
+
 ### L'histoire d'un ménage
 house-closed = Cette histoire est close : la cuve a été vidée et a recommencé sous un autre numéro.
 house-goes-on = Elle continue au numéro { $name }

@@ -128,6 +128,21 @@ need-start_up = Partida
 need-watch = Observar
 need-well = Bem
 
+### Mapa
+map-title = { $n ->
+    [one] Mapa: uma família
+   *[other] Mapa: { $n } famílias
+}
+map-bundle = { $n } famílias perto de { $place }, { $pressing } precisam de alguém; o mais urgente: { $need }
+map-unplaced = { $n ->
+    [one] Uma família não está no mapa: não disse uma cidade conhecida.
+   *[other] { $n } famílias não estão no mapa: não disseram uma cidade conhecida.
+}
+map-more = { $n ->
+    [one] Mais uma está só na lista.
+   *[other] Mais { $n } estão só na lista.
+}
+
 ### A história de uma família
 house-closed = Esta história está fechada: o tanque foi esvaziado e recomeçou com outro número.
 house-goes-on = Continua com o número { $name }

@@ -122,6 +122,21 @@ need-start_up = Inaanza
 need-watch = Angalia
 need-well = Salama
 
+### Ramani
+map-title = { $n ->
+    [one] Ramani: kaya moja
+   *[other] Ramani: kaya { $n }
+}
+map-bundle = Kaya { $n } karibu na { $place }, { $pressing } zinahitaji mtu; la haraka zaidi: { $need }
+map-unplaced = { $n ->
+    [one] Kaya moja haipo kwenye ramani: haikutaja mji unaojulikana.
+   *[other] Kaya { $n } hazipo kwenye ramani: hazikutaja mji unaojulikana.
+}
+map-more = { $n ->
+    [one] Nyingine moja ipo kwenye orodha tu.
+   *[other] Nyingine { $n } zipo kwenye orodha tu.
+}
+
 ### Hadithi ya kaya
 house-closed = Hadithi hii imefungwa: tangi lilimwagwa na kuanza upya kwa namba nyingine.
 house-goes-on = Inaendelea kwa namba { $name }

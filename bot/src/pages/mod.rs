@@ -7,6 +7,7 @@ mod broadcast;
 mod chart;
 mod household;
 mod login;
+mod map;
 pub mod need;
 pub mod programme;
 mod setup;

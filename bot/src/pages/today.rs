@@ -3,6 +3,7 @@
 //! Takes what the store sees of all households; gives the page. The order is a pure rule, [`need`].
 
 use super::access::{Bar, Role, Worker};
+use super::map::{Map, Within, drawn};
 use super::need::{CARE_HOURS, Hands, Need, hands, need};
 use super::tongue::counted;
 use super::{Broken, Pages, Tongue, page, spark};
@@ -72,6 +73,9 @@ struct Today {
     pages: usize,
     /// "2 of 40, 1980 households".
     turn: String,
+    map: Option<Map>,
+    /// The part of the map that is looked at; empty: all.
+    within: String,
 }
 
 #[derive(Deserialize)]
@@ -80,6 +84,8 @@ pub struct Asked {
     find: String,
     #[serde(default)]
     need: String,
+    #[serde(default)]
+    within: String,
     page: Option<usize>,
 }
 
@@ -87,7 +93,7 @@ pub struct Asked {
 pub(crate) struct Placed {
     pub(crate) need: Need,
     pub(crate) hands: Hands,
-    risk: f64,
+    pub(crate) risk: f64,
     pub(crate) seen: Seen,
 }
 
@@ -116,9 +122,11 @@ pub async fn show(
         .collect();
     let find: String = asked.find.trim().chars().take(FIND_MOST).collect();
     let all = placed.len();
+    let within = Within::read(&asked.within);
     let found: Vec<Placed> = placed
         .into_iter()
         .filter(|placed| wanted.is_none_or(|need| placed.need == need) && is_meant(&placed.seen, &find))
+        .filter(|placed| within.is_none_or(|within| within.holds(&placed.seen)))
         .collect();
     let last_page = found.len().div_ceil(ROWS).max(1);
     let page_no = asked.page.unwrap_or(1).clamp(1, last_page);
@@ -132,6 +140,8 @@ pub async fn show(
     let turn = tongue.with("today-page", &pages_all);
     page(&Today {
         date: tongue.full_date(now.date_naive()),
+        map: drawn(&tongue, &found, wanted.map_or("", Need::id)),
+        within: within.map(|within| within.to_string()).unwrap_or_default(),
         tongue,
         worker: worker.bar(),
         rows,
