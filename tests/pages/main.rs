@@ -5,5 +5,6 @@ mod api;
 mod broadcast;
 mod demo;
 mod map;
+mod programme;
 mod setup;
 mod work;

@@ -143,6 +143,29 @@ map-more = { $n ->
    *[other] { $n } more are in the list only.
 }
 
+### The programme's figures to take away
+out-head = To take away
+out-xlsx = A row a household and month, as a workbook (XLSX)
+out-from = Report from month
+out-to = to month (empty: that one alone)
+out-report = A report to print
+report-title = Programme report, { $name }
+report-span = { $first } to { $last }
+report-made = Made on { $date } for { $name }.
+report-print = Print it from the menu of your browser.
+report-households = Households in the programme
+form-rows-many = That is { $n } rows, more than one workbook bears; ask for fewer months, or take the CSV.
+column-household = Household
+column-name = Name
+column-days_told = Days told of
+column-water_l = Water, L
+column-cooked_min = Cooked, min
+column-spared_fuel = Fuel spared
+column-non_renewable_share = Share that does not grow again
+column-spared_fuel_kg = Fuel spared, kg
+column-texts_in = Texts in
+column-texts_out = Texts out
+
 ### A household's story
 house-closed = This story is closed: the tank was emptied and began anew under another number.
 house-goes-on = It goes on under number { $name }

@@ -143,6 +143,29 @@ map-more = { $n ->
    *[other] { $n } más están solo en la lista.
 }
 
+### Las cifras del programa para llevar
+out-head = Para llevar
+out-xlsx = Una fila por hogar y mes, como libro de cálculo (XLSX)
+out-from = Informe desde el mes
+out-to = hasta el mes (vacío: solo ese)
+out-report = Un informe para imprimir
+report-title = Informe del programa, { $name }
+report-span = { $first } a { $last }
+report-made = Hecho el { $date } para { $name }.
+report-print = Imprímalo desde el menú de su navegador.
+report-households = Hogares en el programa
+form-rows-many = Son { $n } filas, más de las que caben en un libro; pida menos meses o tome el CSV.
+column-household = Hogar
+column-name = Nombre
+column-days_told = Días contados
+column-water_l = Agua, L
+column-cooked_min = Cocina, min
+column-spared_fuel = Combustible ahorrado
+column-non_renewable_share = Parte que no vuelve a crecer
+column-spared_fuel_kg = Combustible ahorrado, kg
+column-texts_in = Mensajes que entran
+column-texts_out = Mensajes que salen
+
 ### La historia de un hogar
 house-closed = Esta historia está cerrada: el tanque se vació y empezó de nuevo con otro número.
 house-goes-on = Sigue con el número { $name }

@@ -143,6 +143,29 @@ map-more = { $n ->
    *[other] { $n } de plus sont seulement dans la liste.
 }
 
+### Les chiffres du programme à emporter
+out-head = À emporter
+out-xlsx = Une ligne par ménage et par mois, en classeur (XLSX)
+out-from = Rapport depuis le mois
+out-to = jusqu'au mois (vide : celui-là seul)
+out-report = Un rapport à imprimer
+report-title = Rapport du programme, { $name }
+report-span = { $first } à { $last }
+report-made = Fait le { $date } pour { $name }.
+report-print = Imprimez-le depuis le menu de votre navigateur.
+report-households = Ménages du programme
+form-rows-many = Cela fait { $n } lignes, plus qu'un classeur n'en porte ; demandez moins de mois ou prenez le CSV.
+column-household = Ménage
+column-name = Nom
+column-days_told = Jours racontés
+column-water_l = Eau, L
+column-cooked_min = Cuisson, min
+column-spared_fuel = Combustible évité
+column-non_renewable_share = Part qui ne repousse pas
+column-spared_fuel_kg = Combustible évité, kg
+column-texts_in = Messages reçus
+column-texts_out = Messages envoyés
+
 ### L'histoire d'un ménage
 house-closed = Cette histoire est close : la cuve a été vidée et a recommencé sous un autre numéro.
 house-goes-on = Elle continue au numéro { $name }

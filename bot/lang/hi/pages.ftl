@@ -137,6 +137,29 @@ map-more = { $n ->
    *[other] { $n } और सिर्फ़ सूची में हैं।
 }
 
+### कार्यक्रम के आँकड़े साथ ले जाने के लिए
+out-head = साथ ले जाने के लिए
+out-xlsx = हर परिवार और महीने की एक पंक्ति, वर्कबुक में (XLSX)
+out-from = रिपोर्ट किस महीने से
+out-to = किस महीने तक (ख़ाली: सिर्फ़ वही)
+out-report = छापने की रिपोर्ट
+report-title = कार्यक्रम की रिपोर्ट, { $name }
+report-span = { $first } से { $last }
+report-made = { $name } के लिए { $date } को बनी।
+report-print = अपने ब्राउज़र के मेनू से छापें।
+report-households = कार्यक्रम में परिवार
+form-rows-many = ये { $n } पंक्तियाँ हैं, एक वर्कबुक में नहीं आतीं; कम महीने माँगें या CSV लें।
+column-household = परिवार
+column-name = नाम
+column-days_told = बताए गए दिन
+column-water_l = पानी, लीटर
+column-cooked_min = पकाया, मिनट
+column-spared_fuel = बचा ईंधन
+column-non_renewable_share = हिस्सा जो दोबारा नहीं उगता
+column-spared_fuel_kg = बचा ईंधन, किग्रा
+column-texts_in = संदेश आए
+column-texts_out = संदेश गए
+
 ### एक परिवार की कहानी
 house-closed = यह कहानी बंद है: टंकी ख़ाली हुई और दूसरी संख्या पर फिर शुरू हुई।
 house-goes-on = आगे की कहानी संख्या { $name } पर है

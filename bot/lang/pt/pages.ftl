@@ -143,6 +143,29 @@ map-more = { $n ->
    *[other] Mais { $n } estão só na lista.
 }
 
+### Os números do programa para levar
+out-head = Para levar
+out-xlsx = Uma linha por família e mês, em planilha (XLSX)
+out-from = Relatório desde o mês
+out-to = até o mês (vazio: só esse)
+out-report = Um relatório para imprimir
+report-title = Relatório do programa, { $name }
+report-span = { $first } a { $last }
+report-made = Feito em { $date } para { $name }.
+report-print = Imprima pelo menu do seu navegador.
+report-households = Famílias no programa
+form-rows-many = São { $n } linhas, mais do que uma planilha leva; peça menos meses ou leve o CSV.
+column-household = Família
+column-name = Nome
+column-days_told = Dias contados
+column-water_l = Água, L
+column-cooked_min = Fogão, min
+column-spared_fuel = Combustível poupado
+column-non_renewable_share = Parte que não cresce de novo
+column-spared_fuel_kg = Combustível poupado, kg
+column-texts_in = Mensagens recebidas
+column-texts_out = Mensagens enviadas
+
 ### A história de uma família
 house-closed = Esta história está fechada: o tanque foi esvaziado e recomeçou com outro número.
 house-goes-on = Continua com o número { $name }

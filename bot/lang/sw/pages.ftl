@@ -137,6 +137,29 @@ map-more = { $n ->
    *[other] Nyingine { $n } zipo kwenye orodha tu.
 }
 
+### Takwimu za programu za kuchukua
+out-head = Za kuchukua
+out-xlsx = Mstari kwa kaya na mwezi, kama kitabu cha hesabu (XLSX)
+out-from = Ripoti tangu mwezi
+out-to = hadi mwezi (wazi: huo tu)
+out-report = Ripoti ya kuchapa
+report-title = Ripoti ya programu, { $name }
+report-span = { $first } hadi { $last }
+report-made = Imetengenezwa { $date } kwa { $name }.
+report-print = Ichape kutoka kwenye menyu ya kivinjari chako.
+report-households = Kaya kwenye programu
+form-rows-many = Hiyo ni mistari { $n }, zaidi ya inayoingia kitabu kimoja; omba miezi michache, au chukua CSV.
+column-household = Kaya
+column-name = Jina
+column-days_told = Siku zilizosemwa
+column-water_l = Maji, L
+column-cooked_min = Kupika, dak
+column-spared_fuel = Nishati iliyookolewa
+column-non_renewable_share = Sehemu isiyoota tena
+column-spared_fuel_kg = Nishati iliyookolewa, kg
+column-texts_in = Ujumbe ulioingia
+column-texts_out = Ujumbe uliotoka
+
 ### Hadithi ya kaya
 house-closed = Hadithi hii imefungwa: tangi lilimwagwa na kuanza upya kwa namba nyingine.
 house-goes-on = Inaendelea kwa namba { $name }

@@ -107,7 +107,7 @@ const LEAD: Gate = Staff(Role::Lead);
 const READ: Gate = Token(Scope::Read);
 
 /// Who may use each route.
-pub const TABLE: [(&str, Method, Gate); 37] = [
+pub const TABLE: [(&str, Method, Gate); 39] = [
     ("/", Method::GET, VIEWER),
     ("/login", Method::GET, Open),
     ("/login", Method::POST, Open),
@@ -125,6 +125,8 @@ pub const TABLE: [(&str, Method, Gate); 37] = [
     ("/household/{id}/visit", Method::POST, FIELD),
     ("/programme", Method::GET, VIEWER),
     ("/programme.csv", Method::GET, FIELD),
+    ("/programme.xlsx", Method::GET, FIELD),
+    ("/programme/report", Method::GET, VIEWER),
     ("/setup", Method::GET, LEAD),
     ("/setup/staff", Method::POST, LEAD),
     ("/setup/household", Method::POST, LEAD),

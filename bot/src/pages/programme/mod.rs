@@ -2,7 +2,9 @@
 //!
 //! Takes facts and texts of all households; gives a page and rows for a spreadsheet.
 
+mod report;
 mod sums;
+mod table;
 
 use super::access::{Bar, Worker};
 use super::{Broken, Pages, Tongue, page};
@@ -11,14 +13,15 @@ use crate::store::Seen;
 use askama::Template;
 use axum::Extension;
 use axum::extract::{Query, State};
-use axum::http::header;
-use axum::response::{IntoResponse, Response};
+use axum::response::Response;
 use bellyful_core::yields::fuel::Fuel;
-use chrono::Months;
+use chrono::{DateTime, Months, NaiveDate, Utc};
+pub use report::report;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 use std::sync::Arc;
 use sums::{GAS_C, LEAK, METHANE, Method, Month, Spared, Sums, day_of, month_of, of_household, spared};
+pub use table::{csv, xlsx};
 
 /// Months shown at first, and at most.
 const MONTHS: u32 = 6;
@@ -31,14 +34,40 @@ const NON_RENEWABLE: f64 = 0.3;
 #[derive(Deserialize)]
 pub struct Asked {
     months: Option<u32>,
+    /// First and last month, such as 2026-03; the first alone is that month.
+    #[serde(default)]
+    from: String,
+    #[serde(default)]
+    to: String,
     #[serde(default)]
     fuel: String,
     non_renewable: Option<f64>,
 }
 
+/// Months looked at, both ends in.
+#[derive(Debug, Clone, Copy, PartialEq)]
+struct Span {
+    first: Month,
+    last: Month,
+}
+
 impl Asked {
     fn months(&self) -> u32 {
         self.months.unwrap_or(MONTHS).clamp(1, MONTHS_MOST)
+    }
+    /// The months asked for, or those back from now; never more than are borne.
+    fn span(&self, now: DateTime<Utc>) -> Span {
+        let this = month_of(now.date_naive());
+        let read = |typed: &str| NaiveDate::parse_from_str(&format!("{}-01", typed.trim()), "%Y-%m-%d").ok();
+        match (read(&self.from), read(&self.to)) {
+            (None, _) => Span { first: this - Months::new(self.months() - 1), last: this },
+            (Some(first), last) => {
+                let last = last.unwrap_or(first);
+                let (first, last) = (first.min(last), first.max(last));
+                let least = last.checked_sub_months(Months::new(MONTHS_MOST - 1)).unwrap_or(first);
+                Span { first: first.max(least), last }
+            }
+        }
     }
     fn method(&self) -> Method {
         let fuel = Fuel::from_id(&self.fuel).unwrap_or(Fuel::Wood);
@@ -82,6 +111,8 @@ struct Programme {
     non_renewable: f64,
     /// How it is counted, with what was assumed.
     method: String,
+    /// The month that a report is offered for first.
+    this_month: String,
 }
 
 /// One household's months.
@@ -92,14 +123,12 @@ struct Lived {
     months: BTreeMap<Month, Sums>,
 }
 
-async fn lived(pages: &Pages, months: u32) -> Result<Vec<Lived>, Broken> {
-    lived_of(pages, pages.store.overview().await?, months).await
+async fn lived(pages: &Pages, span: Span) -> Result<Vec<Lived>, Broken> {
+    lived_of(pages, pages.store.overview().await?, span).await
 }
 
-async fn lived_of(pages: &Pages, seen: Vec<Seen>, months: u32) -> Result<Vec<Lived>, Broken> {
-    let now = (pages.clock)();
-    let first = month_of(now.date_naive()) - Months::new(months - 1);
-    let since = first.and_time(chrono::NaiveTime::MIN).and_utc();
+async fn lived_of(pages: &Pages, seen: Vec<Seen>, span: Span) -> Result<Vec<Lived>, Broken> {
+    let since = span.first.and_time(chrono::NaiveTime::MIN).and_utc();
     let mut lived = Vec::with_capacity(seen.len());
     for some in seen.chunks(IN_ONE_GO) {
         let (Some(from), Some(to)) = (some.first(), some.last()) else { continue };
@@ -109,7 +138,8 @@ async fn lived_of(pages: &Pages, seen: Vec<Seen>, months: u32) -> Result<Vec<Liv
         for Seen { household, .. } in some {
             let of = |id| facts.get(&id).map_or(&[][..], Vec::as_slice);
             let said = texts.get(&household.id).map_or(&[][..], Vec::as_slice);
-            let (months, place) = of_household(of(household.id), said, day_of(since));
+            let (mut months, place) = of_household(of(household.id), said, day_of(since));
+            months.retain(|month, _| *month <= span.last);
             let place = place.unwrap_or_default();
             lived.push(Lived { id: household.id, name: name_of(household), place, months });
         }
@@ -123,49 +153,74 @@ pub async fn show(
     Query(asked): Query<Asked>,
 ) -> Result<Response, Broken> {
     let (tongue, method) = (pages.tongue(&worker), asked.method());
-    let lived = lived(&pages, asked.months()).await?;
-    let mut months: BTreeMap<Month, Sums> = BTreeMap::new();
-    let mut places: BTreeMap<&str, Sums> = BTreeMap::new();
-    for household in &lived {
-        let mut all = Sums::default();
-        for (month, sums) in &household.months {
-            *months.entry(*month).or_default() += *sums;
-            all += *sums;
-        }
-        // Of a place, a household counts once, however many months it was heard in.
-        let once = Sums { heard: all.heard.min(1), working: all.working.min(1), ..all };
-        *places.entry(&household.place).or_default() += once;
-    }
-    let by_month = months.iter().rev().map(|(month, sums)| row(&tongue, tongue.month(*month), sums, method));
-    let by_place = places.iter().map(|(place, sums)| {
-        let name = if place.is_empty() { tongue.say("prog-no-place") } else { (*place).to_owned() };
-        row(&tongue, name, sums, method)
-    });
+    let lived = lived(&pages, asked.span((pages.clock)())).await?;
+    let totals = Totals::of(&lived);
+    let by_month = totals.months.iter().rev().map(|(month, sums)| row(&tongue, tongue.month(*month), sums, method));
+    let by_place = totals.places.iter().map(|(place, sums)| row(&tongue, place_name(&tongue, place), sums, method));
     let table = |title: &str, first: &str, rows| (tongue.say(title), tongue.say(first), rows);
-    let fuel_name = |fuel: Fuel| tongue.say(&format!("fuel-{fuel}"));
     let by_month = table("prog-by-month", "prog-month", by_month.collect());
     let by_place = table("prog-by-place", "prog-place", by_place.collect());
-    let values = [
-        ("methane", tongue.number(METHANE * 100.0, 0).into()),
-        ("celsius", tongue.number(GAS_C, 0).into()),
-        ("share", tongue.number(method.non_renewable, 2).into()),
-        ("name", fuel_name(method.fuel).into()),
-        ("leak", tongue.number(LEAK * 100.0, 0).into()),
-    ];
     page(&Programme {
-        method: tongue.with("prog-method", &values),
+        method: method_said(&tongue, method),
         worker: worker.bar(),
         months: asked.months(),
         tables: vec![by_month, by_place],
         fuels: Fuel::ALL
             .iter()
-            .map(|fuel| FuelChoice { id: fuel.id(), name: fuel_name(*fuel), chosen: *fuel == method.fuel })
+            .map(|fuel| FuelChoice { id: fuel.id(), name: fuel_name(&tongue, *fuel), chosen: *fuel == method.fuel })
             .collect(),
         fuel: method.fuel.id(),
-        fuel_name: fuel_name(method.fuel),
+        fuel_name: fuel_name(&tongue, method.fuel),
         non_renewable: method.non_renewable,
+        this_month: (pages.clock)().format("%Y-%m").to_string(),
         tongue: tongue.clone(),
     })
+}
+
+fn fuel_name(tongue: &Tongue, fuel: Fuel) -> String {
+    tongue.say(&format!("fuel-{fuel}"))
+}
+
+fn place_name(tongue: &Tongue, place: &str) -> String {
+    if place.is_empty() { tongue.say("prog-no-place") } else { place.to_owned() }
+}
+
+/// How the sums are counted and what they assume: beside every table, on paper and in the workbook.
+fn method_said(tongue: &Tongue, method: Method) -> String {
+    let values = [
+        ("methane", tongue.number(METHANE * 100.0, 0).into()),
+        ("celsius", tongue.number(GAS_C, 0).into()),
+        ("share", tongue.number(method.non_renewable, 2).into()),
+        ("name", fuel_name(tongue, method.fuel).into()),
+        ("leak", tongue.number(LEAK * 100.0, 0).into()),
+    ];
+    tongue.with("prog-method", &values)
+}
+
+/// All households together, by month, by place, and in the whole time.
+#[derive(Default)]
+struct Totals<'a> {
+    months: BTreeMap<Month, Sums>,
+    places: BTreeMap<&'a str, Sums>,
+    whole: Sums,
+}
+
+impl Totals<'_> {
+    fn of(lived: &[Lived]) -> Totals<'_> {
+        let mut totals = Totals::default();
+        for household in lived {
+            let mut all = Sums::default();
+            for (month, sums) in &household.months {
+                *totals.months.entry(*month).or_default() += *sums;
+                all += *sums;
+            }
+            // Of a place, a household counts once, however many months it was heard in.
+            let once = Sums { heard: all.heard.min(1), working: all.working.min(1), ..all };
+            *totals.places.entry(&household.place).or_default() += once;
+            totals.whole += once;
+        }
+        totals
+    }
 }
 
 fn row(tongue: &Tongue, name: String, sums: &Sums, method: Method) -> Row {
@@ -211,7 +266,7 @@ pub struct MonthOut {
 /// A row a household and month, of some households.
 pub async fn rows(pages: &Pages, seen: Vec<Seen>, asked: &Asked, people: bool) -> Result<Vec<MonthOut>, Broken> {
     let method = asked.method();
-    let lived = lived_of(pages, seen, asked.months()).await?;
+    let lived = lived_of(pages, seen, asked.span((pages.clock)())).await?;
     let row = |household: &Lived, month: &Month, sums: &Sums| {
         let Spared { biogas_m3, fuel_kg, co2e_kg } = spared(sums.cooked_min, method);
         MonthOut {
@@ -235,79 +290,23 @@ pub async fn rows(pages: &Pages, seen: Vec<Seen>, asked: &Asked, people: bool) -
     Ok(lived.iter().flat_map(|one| one.months.iter().map(move |(month, sums)| row(one, month, sums))).collect())
 }
 
-/// A row a household and month. Errors: the store's.
-pub async fn table(State(pages): State<Arc<Pages>>, Query(asked): Query<Asked>) -> Result<Response, Broken> {
-    let method = asked.method();
-    let mut out = csv::Writer::from_writer(vec![]);
-    let wrong = |error: csv::Error| Broken::Table(error.to_string());
-    out.write_record(HEAD).map_err(wrong)?;
-    for household in lived(&pages, asked.months()).await? {
-        for (month, sums) in &household.months {
-            out.write_record(record(&household, month, sums, method)).map_err(wrong)?;
-        }
-    }
-    let body = out.into_inner().map_err(|error| Broken::Table(error.to_string()))?;
-    let headers = [
-        (header::CONTENT_TYPE, "text/csv; charset=utf-8"),
-        (header::CONTENT_DISPOSITION, "attachment; filename=\"programme.csv\""),
-        (header::CACHE_CONTROL, "no-store"),
-    ];
-    Ok((headers, body).into_response())
-}
-
-const HEAD: [&str; 16] = [
-    "month",
-    "household",
-    "name",
-    "place",
-    "days_told",
-    "fed_kg",
-    "water_l",
-    "cooked_min",
-    "biogas_m3",
-    "spared_fuel",
-    "non_renewable_share",
-    "spared_fuel_kg",
-    "spared_co2e_kg",
-    "texts_in",
-    "texts_out",
-    "segments_out",
-];
-
-fn record(household: &Lived, month: &Month, sums: &Sums, method: Method) -> [String; 16] {
-    let Spared { biogas_m3, fuel_kg, co2e_kg } = spared(sums.cooked_min, method);
-    [
-        month.format("%Y-%m").to_string(),
-        household.id.to_string(),
-        plain(&household.name),
-        plain(&household.place),
-        sums.days_told.to_string(),
-        format!("{:.1}", sums.fed_kg),
-        format!("{:.1}", sums.water_l),
-        format!("{:.0}", sums.cooked_min),
-        format!("{biogas_m3:.3}"),
-        method.fuel.id().to_owned(),
-        format!("{}", method.non_renewable),
-        format!("{fuel_kg:.2}"),
-        format!("{co2e_kg:.2}"),
-        sums.texts_in.to_string(),
-        sums.texts_out.to_string(),
-        sums.segments_out.to_string(),
-    ]
-}
-
-/// Words that a spreadsheet will not take for a formula.
-fn plain(words: &str) -> String {
-    if words.starts_with(['=', '+', '-', '@', '\t', '\r']) { format!("'{words}") } else { words.to_owned() }
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
 
     #[test]
-    fn a_name_is_never_a_formula() {
-        assert_eq!(plain("=HYPERLINK(1)"), "'=HYPERLINK(1)");
-        assert_eq!(plain("Otelo"), "Otelo");
+    fn a_span_is_a_month_or_months_in_order_and_never_more_than_are_borne() {
+        let now = DateTime::parse_from_rfc3339("2026-06-15T08:00:00Z").expect("a time").to_utc();
+        let check = |from: &str, to: &str, first: &str, last: &str| {
+            let asked =
+                Asked { months: None, from: from.into(), to: to.into(), fuel: String::new(), non_renewable: None };
+            let span = asked.span(now);
+            assert_eq!((span.first.to_string(), span.last.to_string()), (first.to_owned(), last.to_owned()));
+        };
+        check("2026-03", "", "2026-03-01", "2026-03-01");
+        check("2026-05", "2026-02", "2026-02-01", "2026-05-01");
+        check("1990-01", "2026-05", "2023-06-01", "2026-05-01");
+        check("soon", "2026-05", "2026-01-01", "2026-06-01");
+        check("-262143-01", "", "2026-01-01", "2026-06-01");
     }
 }
