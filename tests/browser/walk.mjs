@@ -118,7 +118,8 @@ const pages = [
   ['household-year', '/household/3?days=365', 'viewer'], ['what-if', '/household/1?ration=3&water=6#what-if', 'viewer'],
   ['what-if-wrong', '/household/1?ration=much', 'viewer'], ['nobody', '/household/999', 'viewer', 404],
   ['visit-new', '/household/1/visit?errand=new_tank', 'field'], ['visit-fault', '/household/1/visit?errand=fault', 'field'],
-  ['programme', '/programme', 'viewer'], ['setup', '/setup', 'lead'], ['wording', '/setup/wording', 'lead'],
+  ['programme', '/programme', 'viewer'], ['report', '/programme/report', 'viewer'],
+  ['map', '/?within=-180,-90,180,90#map', 'viewer'], ['setup', '/setup', 'lead'], ['wording', '/setup/wording', 'lead'],
   ['broadcast', '/broadcast', 'lead'],
 ]
 for (const lang of langs) {

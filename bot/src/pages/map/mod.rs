@@ -150,7 +150,8 @@ fn ground(view: &View) -> String {
             x + 3.0
         );
     }
-    for (y, name) in &parallels {
+    // The names of the meridians stand along the upper edge.
+    for (y, name) in parallels.iter().filter(|(y, _)| *y > 32.0) {
         let _ = write!(
             svg,
             "<path class=\"grid\" d=\"M0,{y:.0}H{WIDE}\"/><text x=\"3\" y=\"{:.0}\">{name}</text>",

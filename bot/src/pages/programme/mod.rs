@@ -15,7 +15,7 @@ use axum::Extension;
 use axum::extract::{Query, State};
 use axum::response::Response;
 use bellyful_core::yields::fuel::Fuel;
-use chrono::{DateTime, Months, NaiveDate, Utc};
+use chrono::{DateTime, Datelike, Months, NaiveDate, Utc};
 pub use report::report;
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -58,7 +58,10 @@ impl Asked {
     /// The months asked for, or those back from now; never more than are borne.
     fn span(&self, now: DateTime<Utc>) -> Span {
         let this = month_of(now.date_naive());
-        let read = |typed: &str| NaiveDate::parse_from_str(&format!("{}-01", typed.trim()), "%Y-%m-%d").ok();
+        let read = |typed: &str| {
+            let month = NaiveDate::parse_from_str(&format!("{}-01", typed.trim()), "%Y-%m-%d").ok();
+            month.filter(|month| (1970..2200).contains(&month.year()))
+        };
         match (read(&self.from), read(&self.to)) {
             (None, _) => Span { first: this - Months::new(self.months() - 1), last: this },
             (Some(first), last) => {

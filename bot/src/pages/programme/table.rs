@@ -107,7 +107,7 @@ pub async fn xlsx(
     Ok(file(kind, "attachment; filename=\"programme.xlsx\"", body))
 }
 
-/// A workbook is made in memory: about 2 kB a row. Source: our choice.
+/// A workbook is made in memory, so it is bounded. Source: our choice.
 const ROWS_MOST: usize = 120_000;
 
 fn file(kind: &'static str, named: &'static str, body: Vec<u8>) -> Response {
