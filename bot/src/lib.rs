@@ -16,6 +16,7 @@ pub mod message;
 pub mod mind;
 pub mod number;
 pub mod pages;
+pub mod photo;
 pub mod places;
 pub mod read_command;
 pub mod record;

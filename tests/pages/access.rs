@@ -59,7 +59,7 @@ async fn each_route_refuses_each_lesser_role() {
             // Machines' routes: `api::each_route_for_machines_refuses_each_lesser_scope`.
             Gate::Token(_) => continue,
         };
-        let at = format!("{url}{}", path.replace("{id}", "1"));
+        let at = format!("{url}{}", path.replace("{id}", "1").replace("{photo}", "1"));
         let call = |cookie: Option<&str>| {
             let request = client_without_redirects().request(method.clone(), &at).form(&[("note", "x")]);
             match cookie {

@@ -5,6 +5,7 @@ mod api;
 mod broadcast;
 mod demo;
 mod map;
+mod photos;
 mod programme;
 mod setup;
 mod work;

@@ -143,6 +143,18 @@ map-more = { $n ->
    *[other] { $n } more are in the list only.
 }
 
+### Photos of visits
+photo-take = Photos
+photo-how = Up to 4, JPEG, PNG or WebP. Take them outside and away from gas; ask the family first. Where and with what they were taken is not kept.
+photo-alt = Photo { $name } of the visit
+photo-remove = Take away
+photo-remove-of = Take away photo { $name }
+form-unread = The form did not arrive whole; send it again.
+form-photo-many = Give at most { $n } photos; nothing was kept.
+form-photo-kind = A photo must be JPEG, PNG or WebP; nothing was kept. Take it again with the phone's camera.
+form-photo-big = A photo may have at most { $n } MB and 10,000 dots on a side; nothing was kept. Set the camera to a smaller size.
+form-photo-damaged = A photo is damaged and cannot be read; nothing was kept. Take it again.
+
 ### The programme's figures to take away
 out-head = To take away
 out-xlsx = A row a household and month, as a workbook (XLSX)

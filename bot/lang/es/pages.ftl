@@ -143,6 +143,18 @@ map-more = { $n ->
    *[other] { $n } más están solo en la lista.
 }
 
+### Fotos de visitas
+photo-take = Fotos
+photo-how = Hasta 4, JPEG, PNG o WebP. Tómelas afuera y lejos del gas; pida permiso a la familia. No se guarda dónde ni con qué se tomaron.
+photo-alt = Foto { $name } de la visita
+photo-remove = Quitar
+photo-remove-of = Quitar la foto { $name }
+form-unread = El formulario no llegó entero; envíelo otra vez.
+form-photo-many = Dé como máximo { $n } fotos; no se guardó nada.
+form-photo-kind = Una foto debe ser JPEG, PNG o WebP; no se guardó nada. Tómela otra vez con la cámara del teléfono.
+form-photo-big = Una foto puede tener como máximo { $n } MB y 10 000 puntos por lado; no se guardó nada. Ponga la cámara en un tamaño menor.
+form-photo-damaged = Una foto está dañada y no se puede leer; no se guardó nada. Tómela otra vez.
+
 ### Las cifras del programa para llevar
 out-head = Para llevar
 out-xlsx = Una fila por hogar y mes, como libro de cálculo (XLSX)

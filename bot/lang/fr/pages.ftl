@@ -143,6 +143,18 @@ map-more = { $n ->
    *[other] { $n } de plus sont seulement dans la liste.
 }
 
+### Photos de visites
+photo-take = Photos
+photo-how = Jusqu'à 4, en JPEG, PNG ou WebP. Prenez-les dehors et loin du gaz ; demandez d'abord à la famille. Où et avec quoi elles ont été prises n'est pas gardé.
+photo-alt = Photo { $name } de la visite
+photo-remove = Enlever
+photo-remove-of = Enlever la photo { $name }
+form-unread = Le formulaire n'est pas arrivé entier ; envoyez-le encore.
+form-photo-many = Donnez au plus { $n } photos ; rien n'a été gardé.
+form-photo-kind = Une photo doit être en JPEG, PNG ou WebP ; rien n'a été gardé. Reprenez-la avec l'appareil du téléphone.
+form-photo-big = Une photo peut avoir au plus { $n } Mo et 10 000 points de côté ; rien n'a été gardé. Réglez l'appareil sur une taille plus petite.
+form-photo-damaged = Une photo est abîmée et ne peut être lue ; rien n'a été gardé. Reprenez-la.
+
 ### Les chiffres du programme à emporter
 out-head = À emporter
 out-xlsx = Une ligne par ménage et par mois, en classeur (XLSX)

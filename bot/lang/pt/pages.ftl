@@ -143,6 +143,18 @@ map-more = { $n ->
    *[other] Mais { $n } estão só na lista.
 }
 
+### Fotos de visitas
+photo-take = Fotos
+photo-how = Até 4, JPEG, PNG ou WebP. Tire-as fora e longe do gás; peça antes à família. Onde e com que foram tiradas não se guarda.
+photo-alt = Foto { $name } da visita
+photo-remove = Retirar
+photo-remove-of = Retirar a foto { $name }
+form-unread = O formulário não chegou inteiro; envie outra vez.
+form-photo-many = Dê no máximo { $n } fotos; nada foi guardado.
+form-photo-kind = Uma foto deve ser JPEG, PNG ou WebP; nada foi guardado. Tire outra vez com a câmera do telefone.
+form-photo-big = Uma foto pode ter no máximo { $n } MB e 10 000 pontos de lado; nada foi guardado. Ponha a câmera num tamanho menor.
+form-photo-damaged = Uma foto está estragada e não se lê; nada foi guardado. Tire outra vez.
+
 ### Os números do programa para levar
 out-head = Para levar
 out-xlsx = Uma linha por família e mês, em planilha (XLSX)

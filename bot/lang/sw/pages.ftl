@@ -137,6 +137,18 @@ map-more = { $n ->
    *[other] Nyingine { $n } zipo kwenye orodha tu.
 }
 
+### Picha za ziara
+photo-take = Picha
+photo-how = Hadi 4, JPEG, PNG au WebP. Piga nje na mbali na gesi; omba ruhusa ya familia kwanza. Mahali na kifaa cha kupigia havihifadhiwi.
+photo-alt = Picha { $name } ya ziara
+photo-remove = Ondoa
+photo-remove-of = Ondoa picha { $name }
+form-unread = Fomu haikufika yote; itume tena.
+form-photo-many = Weka picha { $n } tu au chache; hakuna kilichohifadhiwa.
+form-photo-kind = Picha iwe JPEG, PNG au WebP; hakuna kilichohifadhiwa. Piga tena kwa kamera ya simu.
+form-photo-big = Picha iwe na MB { $n } na nukta 10,000 kila upande, si zaidi; hakuna kilichohifadhiwa. Punguza ukubwa kwenye kamera.
+form-photo-damaged = Picha imeharibika na haisomeki; hakuna kilichohifadhiwa. Piga tena.
+
 ### Takwimu za programu za kuchukua
 out-head = Za kuchukua
 out-xlsx = Mstari kwa kaya na mwezi, kama kitabu cha hesabu (XLSX)

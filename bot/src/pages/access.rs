@@ -107,7 +107,7 @@ const LEAD: Gate = Staff(Role::Lead);
 const READ: Gate = Token(Scope::Read);
 
 /// Who may use each route.
-pub const TABLE: [(&str, Method, Gate); 39] = [
+pub const TABLE: [(&str, Method, Gate); 41] = [
     ("/", Method::GET, VIEWER),
     ("/login", Method::GET, Open),
     ("/login", Method::POST, Open),
@@ -123,6 +123,8 @@ pub const TABLE: [(&str, Method, Gate); 39] = [
     ("/household/{id}/taken", Method::POST, FIELD),
     ("/household/{id}/visit", Method::GET, FIELD),
     ("/household/{id}/visit", Method::POST, FIELD),
+    ("/household/{id}/photo/{photo}", Method::GET, VIEWER),
+    ("/household/{id}/photo/{photo}/remove", Method::POST, FIELD),
     ("/programme", Method::GET, VIEWER),
     ("/programme.csv", Method::GET, FIELD),
     ("/programme.xlsx", Method::GET, FIELD),

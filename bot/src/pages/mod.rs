@@ -9,6 +9,7 @@ mod household;
 mod login;
 mod map;
 pub mod need;
+mod photo;
 pub mod programme;
 mod setup;
 mod spark;
@@ -22,6 +23,7 @@ use crate::reply::catalog::Value;
 use crate::store::{Store, StoreError};
 use askama::Template;
 use axum::Router;
+use axum::extract::DefaultBodyLimit;
 use axum::http::{HeaderValue, StatusCode, header};
 use axum::response::{Html, IntoResponse, Response};
 use axum::routing::{get, post};
@@ -86,7 +88,12 @@ pub fn routes(pages: Arc<Pages>) -> Router {
         .route("/household/{id}/reminders", post(household::reminders))
         .route("/household/{id}/restart", post(household::restart))
         .route("/household/{id}/taken", post(household::taken))
-        .route("/household/{id}/visit", get(visit::show).post(visit::keep))
+        .route(
+            "/household/{id}/visit",
+            get(visit::show).post(visit::keep).layer(DefaultBodyLimit::max(photo::BODY_MOST)),
+        )
+        .route("/household/{id}/photo/{photo}", get(photo::show))
+        .route("/household/{id}/photo/{photo}/remove", post(photo::remove))
         .route("/programme", get(programme::show))
         .route("/programme.csv", get(programme::csv))
         .route("/programme.xlsx", get(programme::xlsx))

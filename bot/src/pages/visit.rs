@@ -4,6 +4,7 @@
 
 use super::access::{Bar, Worker};
 use super::household::known;
+use super::photo::{self, Filled};
 use super::tongue::counted;
 use super::{Broken, Pages, Tongue, page};
 use crate::record::local_day;
@@ -11,7 +12,7 @@ use crate::staff::name_of;
 use crate::store::Visit;
 use askama::Template;
 use axum::Extension;
-use axum::extract::{Form, Path, Query, State};
+use axum::extract::{Path, Query, State};
 use axum::response::{Redirect, Response};
 use bellyful_core::ids;
 use serde::Deserialize;
@@ -123,7 +124,7 @@ pub async fn keep(
     State(pages): State<Arc<Pages>>,
     Extension(worker): Extension<Worker>,
     Path(id): Path<i64>,
-    Form(form): Form<BTreeMap<String, String>>,
+    Filled { typed: form, photos }: Filled,
 ) -> Result<Redirect, Broken> {
     let now = (pages.clock)();
     let situation = known(&pages, id).await?;
@@ -132,16 +133,24 @@ pub async fn keep(
     let errand = Errand::from_id(asked).ok_or_else(|| Broken::Form("form-choose".into()))?;
     let found = found(errand, &form);
     let note: String = form.get("note").map_or("", |note| note.trim()).chars().take(NOTE_MOST).collect();
-    if found.is_empty() && note.is_empty() {
+    if found.is_empty() && note.is_empty() && photos.is_empty() {
         return Err(Broken::Form("form-visit-empty".into()));
     }
-    let visit =
-        Visit { at: now, day: local_day(now, zone), kind: errand.id().into(), staff: worker.name.clone(), found, note };
+    let visit = Visit {
+        at: now,
+        day: local_day(now, zone),
+        kind: errand.id().into(),
+        staff: worker.name.clone(),
+        found,
+        note,
+        photos: vec![],
+    };
     pages
         .store
         .keep_visit(
             id,
             &visit,
+            photo::fit(photos).await?,
             &format!("{} was there. {}", worker.name, told(&Tongue::of_record(&pages.mind), &visit)),
         )
         .await?;
@@ -193,6 +202,7 @@ mod tests {
             staff: "Asha".into(),
             found,
             note: "Back on Monday".into(),
+            photos: vec![],
         };
         let tongue = Tongue::of(&Arc::new(Mind::new(None, 1).expect("sound words")), "en");
         assert_eq!(told(&tongue, &visit), "Check of a new tank: 1 good, to mend: Gas-tight. Back on Monday");

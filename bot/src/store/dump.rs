@@ -25,7 +25,7 @@ use Kind::{Bytes, Int, Text};
 type Table = (&'static str, &'static [(&'static str, Kind)]);
 
 /// Every table that is kept, whole.
-const TABLES: [Table; 19] = [
+const TABLES: [Table; 20] = [
     (
         "household",
         &[
@@ -180,11 +180,15 @@ const TABLES: [Table; 19] = [
             ("note", Text),
         ],
     ),
+    (
+        "photo",
+        &[("id", Int), ("household_id", Int), ("visit_id", Int), ("at", Int), ("whole", Bytes), ("small", Bytes)],
+    ),
 ];
 /// Tables that grew since the first copies were made, and how many columns they had: an older copy has no more.
 const GREW: [(&str, usize); 4] = [("household", 12), ("staff", 7), ("outbox", 21), ("alarm", 7)];
 /// Tables that came with a number of their own, and the column that counts.
-const COUNTED: [(&str, &str); 9] = [
+const COUNTED: [(&str, &str); 10] = [
     ("household", "id"),
     ("staff", "id"),
     ("inbox", "id"),
@@ -192,6 +196,7 @@ const COUNTED: [(&str, &str); 9] = [
     ("alarm", "id"),
     ("audit", "id"),
     ("visit", "id"),
+    ("photo", "id"),
     ("feed_word", "id"),
     ("broadcast", "id"),
 ];

@@ -18,7 +18,7 @@ macro_rules! of_theirs {
 }
 
 /// In this order: the phones, by which the rest is found, go last. Beside each table, what is erased of it.
-const ERASE: [(&str, &str); 16] = [
+const ERASE: [(&str, &str); 17] = [
     // What waits still is of somebody whom we do not know any more.
     ("inbox", of_theirs!("UPDATE inbox SET household_id = 0, lane = 'n:' || sender WHERE state = 'open' AND sender")),
     (
@@ -51,6 +51,7 @@ const ERASE: [(&str, &str); 16] = [
     ("checkpoint", "DELETE FROM checkpoint WHERE household_id = $1"),
     ("due", "DELETE FROM due WHERE household_id = $1"),
     ("care", "DELETE FROM care WHERE household_id = $1"),
+    ("photo", "DELETE FROM photo WHERE household_id = $1"),
     ("visit", "DELETE FROM visit WHERE household_id = $1"),
     ("household", "UPDATE household SET name = '', place = '', talk = '{}', staff_id = NULL WHERE id = $1"),
 ];

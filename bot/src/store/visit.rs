@@ -1,5 +1,6 @@
 //! Visits of staff: what was looked at, and what was found.
 
+use super::photo::{self, Photo};
 use super::rows::{from_json, json, ms, time};
 use super::{Store, StoreError};
 use bellyful_core::units::Day;
@@ -17,14 +18,23 @@ pub struct Visit {
     /// Whether each check that was looked at was good.
     pub found: BTreeMap<String, bool>,
     pub note: String,
+    /// Numbers of the photos taken on it.
+    pub photos: Vec<i64>,
 }
 
 impl Store {
-    /// Keeps a visit, and a line of it in the household's trail.
-    pub async fn keep_visit(&self, household: i64, visit: &Visit, line: &str) -> Result<(), StoreError> {
+    /// Keeps a visit with its photos, and a line of it in the household's trail.
+    pub async fn keep_visit(
+        &self,
+        household: i64,
+        visit: &Visit,
+        photos: Vec<Photo>,
+        line: &str,
+    ) -> Result<(), StoreError> {
         let mut tx = self.begin("visit").await?;
-        sqlx::query(
-            "INSERT INTO visit (household_id, at, day, kind, staff, found, note) VALUES ($1, $2, $3, $4, $5, $6, $7)",
+        let id: i64 = sqlx::query_scalar(
+            "INSERT INTO visit (household_id, at, day, kind, staff, found, note) VALUES ($1, $2, $3, $4, $5, $6, $7) \
+             RETURNING id",
         )
         .bind(household)
         .bind(ms(visit.at))
@@ -33,8 +43,9 @@ impl Store {
         .bind(&visit.staff)
         .bind(json(&visit.found))
         .bind(&visit.note)
-        .execute(&mut *tx)
+        .fetch_one(&mut *tx)
         .await?;
+        photo::keep(&mut tx, household, id, photos, visit.at).await?;
         self.write_down(&mut tx, household, line, visit.at).await?;
         self.commit("visit", tx).await
     }
@@ -42,13 +53,14 @@ impl Store {
     /// A household's visits, latest first.
     pub async fn visits(&self, household: i64, most: u32) -> Result<Vec<Visit>, StoreError> {
         let rows = sqlx::query(
-            "SELECT at, day, kind, staff, found, note FROM visit WHERE household_id = $1 ORDER BY day DESC, id DESC \
+            "SELECT id, at, day, kind, staff, found, note FROM visit WHERE household_id = $1 ORDER BY day DESC, id DESC \
              LIMIT $2",
         )
         .bind(household)
         .bind(i64::from(most))
         .fetch_all(&self.read)
         .await?;
+        let mut photos = self.photos_by_visit(household).await?;
         rows.iter()
             .map(|row| {
                 Ok(Visit {
@@ -58,6 +70,7 @@ impl Store {
                     staff: row.try_get("staff")?,
                     found: from_json("found", row.try_get("found")?)?,
                     note: row.try_get("note")?,
+                    photos: photos.remove(&row.try_get("id")?).unwrap_or_default(),
                 })
             })
             .collect()

@@ -65,6 +65,13 @@ struct Span {
     chosen: bool,
 }
 
+/// A visit, as it is listed.
+struct Visited {
+    when: String,
+    told: String,
+    photos: Vec<i64>,
+}
+
 #[derive(Template)]
 #[template(path = "household.html")]
 struct Story {
@@ -97,7 +104,7 @@ struct Story {
     goes_on: Option<i64>,
     came_from: Option<i64>,
     told: Vec<(String, String)>,
-    visits: Vec<(String, String)>,
+    visits: Vec<Visited>,
 }
 
 #[derive(Deserialize)]
@@ -171,7 +178,11 @@ pub async fn show(
         told: settings::told(&tongue, &voice, &facts),
         visits: visits
             .iter()
-            .map(|visit| (format!("{}, {}", tongue.day(visit.day), visit.staff), visit::told(&tongue, visit)))
+            .map(|visit| Visited {
+                when: format!("{}, {}", tongue.day(visit.day), visit.staff),
+                told: visit::told(&tongue, visit),
+                photos: visit.photos.clone(),
+            })
             .collect(),
         tongue,
     })
