@@ -50,7 +50,7 @@ async fn act(store: Store, act: &Act) -> anyhow::Result<()> {
             store.add_token(name, &token, scope.id(), Utc::now()).await?;
             println!("{name} {token}");
         }
-        Act::List => store.tokens().await?.iter().for_each(|(name, scope)| println!("{name} {scope}")),
+        Act::List => store.tokens().await?.iter().for_each(|token| println!("{} {}", token.name, token.scope)),
         Act::Remove { name } => {
             if !store.remove_token(name).await? {
                 bail!("There is no token {name}; `bellyful token list` tells which there are.");

@@ -1,7 +1,7 @@
 //! JSON for programmes: only with a token, names only with the scope for them, numbers and texts never.
 
-use crate::access::node;
-use crate::work::household;
+use crate::access::{login, node};
+use crate::work::{Browser, household};
 use bellyful::api::Scope;
 use bellyful::household::Decision;
 use bellyful::pages::access::{Gate, TABLE};
@@ -29,6 +29,38 @@ async fn get(url: &str, token: Option<&str>) -> (u16, Value) {
     };
     let response = call.send().await.expect("answers");
     (response.status().as_u16(), response.json().await.expect("JSON"))
+}
+
+#[tokio::test(flavor = "multi_thread")]
+async fn a_lead_makes_a_token_on_the_page_sees_it_once_and_takes_it_back() {
+    let (node, url) = node().await;
+    household(&node.store).await;
+    let lead = Browser { cookie: login(&url, "lead", "right").await.expect("may log in"), url: url.clone() };
+    let make = |name: &'static str, scope: &'static str| [("act", "make"), ("name", name), ("scope", scope)];
+    assert!(lead.get("/setup").await.contains("/setup/tokens"));
+    let (status, page) = lead.post("/setup/tokens", &make("ministry <b>", "read")).await;
+    let token = page.split("<code class=\"token\">").nth(1).and_then(|rest| rest.split('<').next()).expect("shown");
+    assert!(status == 200 && token.len() == 48 && page.contains("ministry &#60;b&#62;"), "{page}");
+    assert!(!lead.get("/setup/tokens").await.contains(token), "shown once");
+    let (status, told) = get(&format!("{url}/api/households/1"), Some(token)).await;
+    assert!(status == 200 && told["name"].is_null(), "{told}");
+    let (_, page) = lead.post("/setup/tokens", &make("partner", "people")).await;
+    let other = page.split("<code class=\"token\">").nth(1).and_then(|rest| rest.split('<').next()).expect("shown");
+    assert_eq!(get(&format!("{url}/api/households/1"), Some(other)).await.1["name"], "=Lantana");
+    for (wrong, said) in [
+        (make("", "read"), "1 to 40 letters"),
+        (make("third", "all"), "Choose one of those"),
+        (make("partner", "read"), "There is a token for partner already"),
+        ([("act", "remove"), ("name", "nobody"), ("scope", "")], "There is no token for nobody"),
+        ([("act", "burn"), ("name", "partner"), ("scope", "")], "Choose one of those"),
+    ] {
+        let (status, told) = lead.post("/setup/tokens", &wrong).await;
+        assert!(status == 422 && told.contains(said), "{wrong:?}: {status} {told}");
+    }
+    assert_eq!(node.store.tokens().await.expect("read").len(), 2);
+    let (status, page) = lead.post("/setup/tokens", &[("act", "remove"), ("name", "ministry <b>")]).await;
+    assert!(status == 200 && page.contains("opens nothing any more"), "{page}");
+    assert_eq!(get(&format!("{url}/api/households/1"), Some(token)).await.0, 401);
 }
 
 #[tokio::test(flavor = "multi_thread")]

@@ -143,6 +143,23 @@ map-more = { $n ->
    *[other] { $n } more are in the list only.
 }
 
+### Tokens of programmes
+tokens-head = Reading by machine
+tokens-what = A token lets another program read; numbers and texts are never given. What can be read is described at
+tokens-name = Who gets it
+tokens-scope = May read
+scope-read = what was told and advised, without names
+scope-people = the same with names and places
+tokens-make = Make a token
+tokens-new = Token for { $name }
+tokens-once = Copy it now: it is shown this once. Give it only by a safe way.
+tokens-remove = Take back
+tokens-remove-of = Take back the token of { $name }
+tokens-removed = The token of { $name } opens nothing any more.
+tokens-none = There is no token yet.
+form-token-there = There is a token for { $name } already; take it back first, or give another name.
+form-token-gone = There is no token for { $name }; it may have been taken back already.
+
 ### Photos of visits
 photo-take = Photos
 photo-how = Up to 4, JPEG, PNG or WebP. Take them outside and away from gas; ask the family first. Where and with what they were taken is not kept.

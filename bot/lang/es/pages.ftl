@@ -143,6 +143,23 @@ map-more = { $n ->
    *[other] { $n } más están solo en la lista.
 }
 
+### Fichas de programas
+tokens-head = Lectura por máquina
+tokens-what = Una ficha deja leer a otro programa; números y mensajes nunca se dan. Lo que se puede leer está descrito en
+tokens-name = Quién la recibe
+tokens-scope = Puede leer
+scope-read = lo dicho y aconsejado, sin nombres
+scope-people = lo mismo con nombres y lugares
+tokens-make = Hacer una ficha
+tokens-new = Ficha para { $name }
+tokens-once = Cópiela ahora: se muestra solo esta vez. Entréguela solo por una vía segura.
+tokens-remove = Retirar
+tokens-remove-of = Retirar la ficha de { $name }
+tokens-removed = La ficha de { $name } ya no abre nada.
+tokens-none = Todavía no hay ninguna ficha.
+form-token-there = Ya hay una ficha para { $name }; retírela primero o dé otro nombre.
+form-token-gone = No hay ficha para { $name }; quizá ya se retiró.
+
 ### Fotos de visitas
 photo-take = Fotos
 photo-how = Hasta 4, JPEG, PNG o WebP. Tómelas afuera y lejos del gas; pida permiso a la familia. No se guarda dónde ni con qué se tomaron.

@@ -143,6 +143,23 @@ map-more = { $n ->
    *[other] { $n } de plus sont seulement dans la liste.
 }
 
+### Jetons des programmes
+tokens-head = Lecture par machine
+tokens-what = Un jeton laisse lire un autre programme ; numéros et messages ne sont jamais donnés. Ce qui peut être lu est décrit ici :
+tokens-name = Qui le reçoit
+tokens-scope = Peut lire
+scope-read = ce qui a été dit et conseillé, sans noms
+scope-people = la même chose avec noms et lieux
+tokens-make = Faire un jeton
+tokens-new = Jeton pour { $name }
+tokens-once = Copiez-le maintenant : il n'est montré que cette fois. Donnez-le seulement par une voie sûre.
+tokens-remove = Retirer
+tokens-remove-of = Retirer le jeton de { $name }
+tokens-removed = Le jeton de { $name } n'ouvre plus rien.
+tokens-none = Il n'y a pas encore de jeton.
+form-token-there = Il y a déjà un jeton pour { $name } ; retirez-le d'abord ou donnez un autre nom.
+form-token-gone = Il n'y a pas de jeton pour { $name } ; il a peut-être déjà été retiré.
+
 ### Photos de visites
 photo-take = Photos
 photo-how = Jusqu'à 4, en JPEG, PNG ou WebP. Prenez-les dehors et loin du gaz ; demandez d'abord à la famille. Où et avec quoi elles ont été prises n'est pas gardé.

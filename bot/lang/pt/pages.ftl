@@ -143,6 +143,23 @@ map-more = { $n ->
    *[other] Mais { $n } estão só na lista.
 }
 
+### Fichas de programas
+tokens-head = Leitura por máquina
+tokens-what = Uma ficha deixa outro programa ler; números e mensagens nunca são dados. O que se pode ler está descrito em
+tokens-name = Quem a recebe
+tokens-scope = Pode ler
+scope-read = o que foi dito e aconselhado, sem nomes
+scope-people = o mesmo com nomes e lugares
+tokens-make = Fazer uma ficha
+tokens-new = Ficha para { $name }
+tokens-once = Copie agora: mostra-se só esta vez. Entregue só por um caminho seguro.
+tokens-remove = Retirar
+tokens-remove-of = Retirar a ficha de { $name }
+tokens-removed = A ficha de { $name } já não abre nada.
+tokens-none = Ainda não há ficha.
+form-token-there = Já há uma ficha para { $name }; retire-a antes ou dê outro nome.
+form-token-gone = Não há ficha para { $name }; talvez já tenha sido retirada.
+
 ### Fotos de visitas
 photo-take = Fotos
 photo-how = Até 4, JPEG, PNG ou WebP. Tire-as fora e longe do gás; peça antes à família. Onde e com que foram tiradas não se guarda.

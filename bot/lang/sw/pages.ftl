@@ -137,6 +137,23 @@ map-more = { $n ->
    *[other] Nyingine { $n } zipo kwenye orodha tu.
 }
 
+### Tokeni za programu
+tokens-head = Kusoma kwa mashine
+tokens-what = Tokeni huruhusu programu nyingine kusoma; namba na ujumbe havitolewi kamwe. Yanayoweza kusomwa yameelezwa hapa:
+tokens-name = Anayepewa
+tokens-scope = Inaweza kusoma
+scope-read = yaliyosemwa na ushauri, bila majina
+scope-people = hayo hayo pamoja na majina na mahali
+tokens-make = Tengeneza tokeni
+tokens-new = Tokeni ya { $name }
+tokens-once = Nakili sasa: inaonyeshwa mara hii tu. Itoe kwa njia salama tu.
+tokens-remove = Futa
+tokens-remove-of = Futa tokeni ya { $name }
+tokens-removed = Tokeni ya { $name } haifungui kitu tena.
+tokens-none = Hakuna tokeni bado.
+form-token-there = Tayari kuna tokeni ya { $name }; ifute kwanza, au toa jina lingine.
+form-token-gone = Hakuna tokeni ya { $name }; huenda imeshafutwa.
+
 ### Picha za ziara
 photo-take = Picha
 photo-how = Hadi 4, JPEG, PNG au WebP. Piga nje na mbali na gesi; omba ruhusa ya familia kwanza. Mahali na kifaa cha kupigia havihifadhiwi.

@@ -107,7 +107,7 @@ const LEAD: Gate = Staff(Role::Lead);
 const READ: Gate = Token(Scope::Read);
 
 /// Who may use each route.
-pub const TABLE: [(&str, Method, Gate); 41] = [
+pub const TABLE: [(&str, Method, Gate); 43] = [
     ("/", Method::GET, VIEWER),
     ("/login", Method::GET, Open),
     ("/login", Method::POST, Open),
@@ -137,6 +137,8 @@ pub const TABLE: [(&str, Method, Gate); 41] = [
     ("/setup/keeping", Method::POST, LEAD),
     ("/setup/pin", Method::POST, LEAD),
     ("/setup/wording", Method::GET, LEAD),
+    ("/setup/tokens", Method::GET, LEAD),
+    ("/setup/tokens", Method::POST, LEAD),
     ("/broadcast", Method::GET, LEAD),
     ("/broadcast", Method::POST, LEAD),
     ("/broadcast/{id}", Method::GET, LEAD),

@@ -106,6 +106,7 @@ pub fn routes(pages: Arc<Pages>) -> Router {
         .route("/setup/keeping", post(setup::keeping))
         .route("/setup/pin", post(setup::pin))
         .route("/setup/wording", get(setup::wording))
+        .route("/setup/tokens", get(setup::tokens).post(setup::change_tokens))
         .route("/broadcast", get(broadcast::show).post(broadcast::send))
         .route("/broadcast/{id}", get(broadcast::follow))
         .route("/broadcast/{id}/stop", post(broadcast::stop))

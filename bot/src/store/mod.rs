@@ -49,6 +49,7 @@ pub use session::Sessions;
 pub use setting::{EMERGENCY, FeedWord, KEEP_TEXTS_DAYS, NEEDS_PIN};
 pub use staff::{Member, NewStaff};
 pub use story::Said;
+pub use token::Token;
 pub use visit::Visit;
 
 use sqlx::any::{AnyConnectOptions, AnyPoolOptions};

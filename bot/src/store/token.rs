@@ -1,6 +1,6 @@
 //! Tokens of programmes that read by machine, kept as hashes: the table gives no way in.
 
-use super::rows::ms;
+use super::rows::{ms, time};
 use super::{Store, StoreError};
 use chrono::{DateTime, Utc};
 use sha2::{Digest, Sha256};
@@ -8,6 +8,14 @@ use sqlx::Row;
 
 fn hashed(token: &str) -> String {
     hex::encode(Sha256::digest(token.as_bytes()))
+}
+
+/// A token, as far as it is known after it was made.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Token {
+    pub name: String,
+    pub scope: String,
+    pub since: DateTime<Utc>,
 }
 
 impl Store {
@@ -36,10 +44,18 @@ impl Store {
         row.map(|row| Ok((row.try_get("name")?, row.try_get("scope")?))).transpose()
     }
 
-    /// Names and scopes of all tokens.
-    pub async fn tokens(&self) -> Result<Vec<(String, String)>, StoreError> {
-        let rows = sqlx::query("SELECT name, scope FROM token ORDER BY name").fetch_all(&self.read).await?;
-        rows.iter().map(|row| Ok((row.try_get("name")?, row.try_get("scope")?))).collect()
+    /// All tokens, by name.
+    pub async fn tokens(&self) -> Result<Vec<Token>, StoreError> {
+        let rows = sqlx::query("SELECT name, scope, created_at FROM token ORDER BY name").fetch_all(&self.read).await?;
+        rows.iter()
+            .map(|row| {
+                Ok(Token {
+                    name: row.try_get("name")?,
+                    scope: row.try_get("scope")?,
+                    since: time(row.try_get("created_at")?)?,
+                })
+            })
+            .collect()
     }
 
     /// Whether there was one of that name.

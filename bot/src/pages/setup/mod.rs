@@ -6,6 +6,7 @@
 mod family;
 mod people;
 mod rules;
+mod tokens;
 mod wording;
 
 use super::access::{Bar, Role, Worker};
@@ -23,6 +24,7 @@ pub use people::{gateway, number, staff};
 pub use rules::{emergency, keeping, pin, word};
 use std::collections::BTreeMap;
 use std::sync::Arc;
+pub use tokens::{change as change_tokens, tokens};
 pub use wording::wording;
 
 /// One of a list.
