@@ -50,7 +50,7 @@ async function look(page, name, { status, lang, response }) {
     wide: document.documentElement.scrollWidth - document.documentElement.clientWidth,
     empty: document.querySelector('main')?.innerText.trim().length ?? 0,
     // A message that no catalogue has is shown as its id.
-    ids: (document.body.innerText.match(/\b(nav|today|house|figure|form|setup|cast|prog|visit|check|said|try)-[a-z_]+/g) ?? []),
+    ids: (document.body.innerText.match(/\b(nav|today|map|report|out|photo|tokens|house|figure|form|setup|cast|prog|visit|check|said|try)-[a-z_]+/g) ?? []),
     small: [...document.querySelectorAll('button, input:not([type=hidden]), select')].filter(e => {
       const box = e.getBoundingClientRect()
       return box.height > 0 && box.height < 24
@@ -119,7 +119,7 @@ const pages = [
   ['what-if-wrong', '/household/1?ration=much', 'viewer'], ['nobody', '/household/999', 'viewer', 404],
   ['visit-new', '/household/1/visit?errand=new_tank', 'field'], ['visit-fault', '/household/1/visit?errand=fault', 'field'],
   ['programme', '/programme', 'viewer'], ['report', '/programme/report', 'viewer'],
-  ['map', '/?within=-180,-90,180,90#map', 'viewer'], ['setup', '/setup', 'lead'], ['wording', '/setup/wording', 'lead'],
+  ['map', '/?within=-180,-90,180,90#map', 'viewer'], ['tokens', '/setup/tokens', 'lead'], ['setup', '/setup', 'lead'], ['wording', '/setup/wording', 'lead'],
   ['broadcast', '/broadcast', 'lead'],
 ]
 for (const lang of langs) {
