@@ -71,8 +71,9 @@ async fn kept_for_forgetting(store: &Store) -> i64 {
         staff: "Wanjiru".into(),
         found: Default::default(),
         note: "the Okelos' kitchen".into(),
+        photos: vec![],
     };
-    store.keep_visit(id, &visit, "a visit to the Okelos").await.unwrap();
+    store.keep_visit(id, &visit, vec![], "a visit to the Okelos").await.unwrap();
     let key =
         PartKey { gateway: "plain".into(), sender: NUMBER.into(), recipient: String::new(), reference: 7, total: 2 };
     store.keep_part(&key, 1, "of the kitchen", moment(5)).await.unwrap();
