@@ -10,9 +10,11 @@ mod forecast;
 mod guess;
 mod meal;
 mod notice;
+mod season;
 
 pub use ensemble::Ensemble;
 pub use forecast::{AHEAD_D, Forecast};
+pub use season::{SlurryBand, slurry_over};
 
 use crate::adm1::Room;
 use crate::fact::{Fact, Walls, standing};

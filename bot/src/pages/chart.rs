@@ -3,6 +3,7 @@
 //! Takes days and values; gives text. Looks (colours, letters) stand in the style sheet.
 
 use super::tongue::{Tongue, date_of};
+use bellyful_core::twin::SlurryBand;
 use bellyful_core::units::Day;
 use chrono::Datelike;
 use std::fmt::Write;
@@ -33,8 +34,8 @@ pub struct Panel {
     dots: Vec<Dot>,
     steps: Option<(String, Vec<Dot>)>,
     limit: Option<(f64, String)>,
-    /// Of a level, not of an amount: its zero says nothing.
-    level: bool,
+    /// From low to high about the line: of a level, whose zero says nothing.
+    band: Vec<SlurryBand>,
     /// What the dots are, where there is a line too.
     dots_are: Option<String>,
     marks: Vec<Mark>,
@@ -47,9 +48,10 @@ impl Panel {
     pub fn line(title: String, line: Vec<Dot>) -> Panel {
         Panel { title, line, ..Panel::default() }
     }
-    /// A line of something whose zero says nothing, such as warmth.
-    pub fn level(title: String, line: Vec<Dot>) -> Panel {
-        Panel { title, line, level: true, ..Panel::default() }
+    /// What is thought of something whose zero says nothing, such as warmth, with its doubt.
+    pub fn band(title: String, band: Vec<SlurryBand>) -> Panel {
+        let line = band.iter().map(|band| Dot { day: band.day, value: band.middle }).collect();
+        Panel { title, line, band, ..Panel::default() }
     }
     pub fn dots(title: String, dots: Vec<Dot>) -> Panel {
         Panel { title, dots, ..Panel::default() }
@@ -75,6 +77,7 @@ impl Panel {
             .iter()
             .map(|bar| bar.value)
             .chain(self.line.iter().chain(&self.dots).chain(steps).map(|dot| dot.value))
+            .chain(self.band.iter().flat_map(|band| [band.low, band.high]))
             .chain(self.limit.iter().map(|(limit, _)| *limit))
     }
 }
@@ -202,6 +205,13 @@ fn draw(
         let inside = dots.iter().filter(|dot| inside(dot.day));
         inside.map(|dot| format!("{:.1},{:.1}", x(dot.day) + a_day / 2.0, y(dot.value))).collect::<Vec<_>>()
     };
+    if !panel.band.is_empty() {
+        let at = |day: Day, value: f64| format!("{:.1},{:.1}", x(day) + a_day / 2.0, y(value));
+        let there = panel.band.iter().filter(|band| inside(band.day)).map(|band| at(band.day, band.high));
+        let back = panel.band.iter().rev().filter(|band| inside(band.day)).map(|band| at(band.day, band.low));
+        let edge = there.chain(back).collect::<Vec<_>>().join(" ");
+        let _ = write!(svg, "<polygon class=\"band\" points=\"{edge}\"/>");
+    }
     if !panel.line.is_empty() {
         let _ = write!(svg, "<polyline class=\"line\" points=\"{}\"/>", points(&panel.line).join(" "));
     }
@@ -242,7 +252,7 @@ impl Scale {
     fn of(panel: &Panel) -> Scale {
         let most = panel.values().fold(f64::MIN, f64::max);
         let least = panel.values().fold(f64::MAX, f64::min);
-        let reach = if !panel.dots.is_empty() || panel.level { least - 1.0 } else { 0.0 };
+        let reach = if !panel.dots.is_empty() || !panel.band.is_empty() { least - 1.0 } else { 0.0 };
         let wide = (most - reach).max(0.2);
         let ten = 10_f64.powf((wide / 2.5).log10().floor());
         let step = [1.0, 2.0, 5.0, 10.0].map(|n| n * ten).into_iter().find(|step| wide / step <= 3.0).unwrap_or(wide);
@@ -301,10 +311,14 @@ mod tests {
             assert_eq!(Scale::of(&panel).ticks().collect::<Vec<_>>(), expected);
         };
         let dots = |values: &[f64]| values.iter().map(|value| Dot { day: Day(0), value: *value }).collect::<Vec<_>>();
+        let band = |values: &[f64]| {
+            let of = |c: &f64| SlurryBand { day: Day(0), low: *c, middle: *c, high: *c };
+            values.iter().map(of).collect::<Vec<_>>()
+        };
         check(Panel::line("Risk".into(), dots(&[1.0, 96.0])), &[0.0, 50.0, 100.0]);
-        check(Panel::level("Slurry".into(), dots(&[24.0, 27.0])), &[22.0, 24.0, 26.0]);
+        check(Panel::band("Slurry".into(), band(&[24.0, 27.0])), &[22.0, 24.0, 26.0]);
         check(Panel::line("Nothing".into(), dots(&[0.0])), &[0.0, 0.1, 0.2]);
-        let scale = Scale::of(&Panel::level("Slurry".into(), dots(&[28.6, 28.7])));
+        let scale = Scale::of(&Panel::band("Slurry".into(), band(&[28.6, 28.7])));
         let written: Vec<String> = scale.ticks().map(|tick| scale.written(&english(), tick)).collect();
         let alike = written.windows(2).filter(|two| two[0] == two[1]).count();
         assert!(written.len() > 1 && alike == 0, "{written:?}");

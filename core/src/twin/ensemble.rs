@@ -43,6 +43,8 @@ const REST_D: i32 = 20;
 const SILENT_AND_SOUR: f64 = -4.0;
 /// Burned in a day where nothing was told of it. Units: min. Source: our choice.
 const UNTOLD_BURNED_MIN: f64 = 60.0;
+/// How far a thermometer is believed over the weather. Source: our choice.
+pub(super) const BY_THERMOMETER: f64 = 0.8;
 /// Doubts beyond this are as good as certain. Units: natural logarithm of likelihood.
 const LIGHTEST: f64 = -30.0;
 
@@ -284,7 +286,7 @@ impl Ensemble {
             }
             if let Some(told_c) = account.slurry_c {
                 // The thermometer knows better than the weather does.
-                self.slurry_c.iter_mut().for_each(|celsius| *celsius += 0.8 * (told_c - *celsius));
+                self.slurry_c.iter_mut().for_each(|celsius| *celsius += BY_THERMOMETER * (told_c - *celsius));
             }
         }
         self.choose(seed, day);

@@ -11,6 +11,10 @@ use serde::{Deserialize, Serialize};
 /// Guesses side by side: four lots of the model's lanes.
 pub(super) const MEMBERS: usize = 32;
 
+/// Departure of where the slurry settles from the usual tank's: see [`Guess::warmth_k`]. Units: K.
+pub(super) const WARMTH_SPREAD_K: f64 = 3.2;
+pub(super) const WARMTH_MEAN_K: f64 = -1.5;
+
 /// What differs between guesses, in the order of their scores.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 enum Unknown {
@@ -74,7 +78,7 @@ impl Guess {
     /// Departure of where the slurry settles from the usual tank's. Units: K. Source: spread as
     /// [`crate::warmth::Offset`]; a little to the cold side, our choice, since yards shade their tanks more than they say.
     pub(super) fn warmth_k(&self) -> f64 {
-        3.2 * self.score(Unknown::Warmth) - 1.5
+        WARMTH_SPREAD_K * self.score(Unknown::Warmth) + WARMTH_MEAN_K
     }
 
     /// Share of the stored gas that leaks in a day. Source: our choice: a tight one loses 1 %, a bad one a third.

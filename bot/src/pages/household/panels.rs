@@ -13,6 +13,7 @@ use bellyful_core::advice::Advice;
 use bellyful_core::fact::{Fact, What, standing};
 use bellyful_core::ledger::{DayAccount, Ledger};
 use bellyful_core::limits::limits;
+use bellyful_core::twin::slurry_over;
 use bellyful_core::units::Day;
 
 /// What the story is told from.
@@ -41,6 +42,11 @@ pub fn panels(told: &Told, tongue: &Tongue, voice: &Voice, today: Day, days: i32
         of.map(|(at, advice)| Dot { day: local_day(at, &told.household.time_zone), value: value(advice) }).collect()
     };
     let olr = all().map(|day| Dot { day, value: ledger.load(day, 7, liquid).olr }).collect();
+    let told_c = |day: Day| {
+        let at = ledger.days.binary_search_by_key(&day, |account| account.day).ok()?;
+        ledger.days[at].slurry_c
+    };
+    let slurry = slurry_over(&told.believed.so_far.site, liquid, today.plus(-days), today, told_c);
     let olr_most = limits().olr_unstirred_kg_vs_per_m3_d;
     let signs = standing(told.facts).into_iter().filter_map(|fact| match &fact.what {
         What::Sign { sign } => Some(Mark { day: fact.day, danger: sign.is_danger(), what: voice.sign_name(*sign) }),
@@ -55,8 +61,7 @@ pub fn panels(told: &Told, tongue: &Tongue, voice: &Voice, today: Day, days: i32
         Panel::bars(tongue.say("chart-cooked"), bars(|day| day.burned.map(|minutes| minutes.get())))
             .with_steps(tongue.say("chart-gas"), advised(|advice| advice.gas_minutes)),
         Panel::line(tongue.say("chart-risk"), advised(|advice| advice.risk * 100.0)),
-        Panel::level(tongue.say("chart-slurry"), all().map(|day| warmth(told.believed, day)).collect())
-            .and_dots(tongue.say("chart-told"), dots(|day| day.slurry_c)),
+        Panel::band(tongue.say("chart-slurry"), slurry).and_dots(tongue.say("chart-told"), dots(|day| day.slurry_c)),
         Panel::dots(tongue.say("chart-ph"), dots(|day| day.ph)),
         Panel::marks(tongue.say("chart-signs"), signs.collect()),
         Panel::marks(tongue.say("visits-head"), visits.collect()),
@@ -72,8 +77,4 @@ fn ledger(told: &Told) -> Ledger {
     let mut ledger = Ledger::default();
     standing(told.facts).into_iter().for_each(|fact| ledger.enter(fact, site));
     ledger
-}
-
-fn warmth(believed: &Believed, day: Day) -> Dot {
-    Dot { day, value: believed.so_far.slurry_c(day) }
 }
