@@ -163,6 +163,13 @@ pub struct Pending {
     pub cause: Option<(Trouble, Cause)>,
 }
 
+impl Pending {
+    /// A question that needs no more than its topic.
+    pub fn about(topic: Topic, asked_at: DateTime<Utc>) -> Pending {
+        Pending { topic, asked_at, said: String::new(), measure: None, cause: None }
+    }
+}
+
 /// A field worker.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Staff {

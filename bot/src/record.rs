@@ -104,7 +104,7 @@ fn doubt(reading: &Reading, asked_at: DateTime<Utc>) -> Option<Pending> {
         About::Sign => Topic::SignName,
         About::Word => Topic::Word,
     };
-    Some(Pending { topic, asked_at, said: unsure.said.clone(), measure: None, cause: None })
+    Some(Pending { said: unsure.said.clone(), ..Pending::about(topic, asked_at) })
 }
 
 /// Facts being numbered within their household.

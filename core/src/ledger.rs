@@ -53,6 +53,10 @@ impl DayAccount {
     pub fn cod(&self) -> CodKg {
         self.portions.iter().map(|p| make_up(p.feed).oxygen_demand(p.wet)).sum()
     }
+    /// The store looked empty or low.
+    pub fn found_little_gas(&self) -> bool {
+        matches!(self.gas, Some(GasLevel::None | GasLevel::Low))
+    }
     /// Fed, or told not fed: the day's load is known.
     pub fn is_told(&self) -> bool {
         self.none_told || !self.portions.is_empty()

@@ -15,8 +15,9 @@ use crate::talk::{Settled, next_question};
 use crate::text::reading::Ask;
 use crate::twins::Believed;
 use bellyful_core::advice::{Advice, Reason, Trouble, Verdict};
-use bellyful_core::fact::{Fact, FlameLook, GasLevel, Sign, Unit, What};
+use bellyful_core::fact::{Fact, FlameLook, Sign, Unit, What};
 use bellyful_core::feeds::{Feed, Kind as FeedKind, make_up};
+use bellyful_core::ledger::DayAccount;
 use chrono::Duration;
 
 /// What follows from a text that told or asked something.
@@ -33,13 +34,9 @@ pub fn reply(
     let after_alarm = std::mem::take(&mut recorded.household.talk.alarmed);
     remember_meal(&mut recorded);
     let suspicion = suspect(&recorded, &believed, &advice, settled);
-    let ask_cause = suspicion.and_then(|suspicion| suspicion.ask).map(|cause| Pending {
-        topic: Topic::Cause,
-        asked_at: inbound.sent_at,
-        said: String::new(),
-        measure: None,
-        cause: Some(cause),
-    });
+    let ask_cause = suspicion
+        .and_then(|suspicion| suspicion.ask)
+        .map(|cause| Pending { cause: Some(cause), ..Pending::about(Topic::Cause, inbound.sent_at) });
     let question = recorded.doubt.clone().or(ask_cause).or_else(|| {
         let household = &recorded.household;
         next_question(
@@ -82,8 +79,7 @@ pub fn reply(
         pieces.extend(whys(&voice, &recorded.household, &advice));
         // Of a tank of which no meal is known yet, nothing can be said of its gas; nor where they just found little.
         let ledger = &believed.so_far.ledger;
-        let found_little =
-            ledger.on(believed.today).is_some_and(|day| matches!(day.gas, Some(GasLevel::None | GasLevel::Low)));
+        let found_little = ledger.on(believed.today).is_some_and(DayAccount::found_little_gas);
         if !found_little && ledger.days.iter().any(|day| !day.portions.is_empty()) {
             pieces.push(voice.gas(advice.gas_minutes));
         }

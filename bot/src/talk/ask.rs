@@ -35,7 +35,7 @@ pub fn next_question(
     if !answered && talk.asked.values().any(|day| *day == today) {
         return None;
     }
-    let pending = |topic, measure| Pending { topic, asked_at: now, said: String::new(), measure, cause: None };
+    let pending = |topic, measure| Pending { measure, ..Pending::about(topic, now) };
     let unsized_measure = facts.iter().find_map(|fact| match fact.what {
         What::Fed { unit: Some(Unit::Of(measure)), .. } | What::Water { unit: Some(Unit::Of(measure)), .. }
             if SIZED.contains(&measure)

@@ -1,7 +1,7 @@
 //! Orders to the bot itself: stop, start, help, undo, more, mute, forget, language.
 
 use super::settle::Settled;
-use crate::household::{Decision, Household, Sender, Situation, Topic};
+use crate::household::{Decision, Household, Pending, Sender, Situation, Topic};
 use crate::message::{Inbound, Kind};
 use crate::mind::Mind;
 use crate::record::{Recorded, local_day, undo};
@@ -50,13 +50,7 @@ pub fn obey(
             notice_of(household, "muted")
         }
         Control::Forget => {
-            household.talk.pending = Some(crate::household::Pending {
-                topic: Topic::Forget,
-                asked_at: inbound.sent_at,
-                said: String::new(),
-                measure: None,
-                cause: None,
-            });
+            household.talk.pending = Some(Pending::about(Topic::Forget, inbound.sent_at));
             notice_of(household, "forget-sure")
         }
         Control::More => match household.talk.more.is_empty() {

@@ -98,7 +98,7 @@ pub fn causes(twin: &Twin, today: Day, trouble: Trouble) -> Vec<(Cause, f64)> {
 /// Days in seven of which this trouble was told.
 pub fn days_told(twin: &Twin, today: Day, trouble: Trouble) -> usize {
     let told = |day: &&DayAccount| match trouble {
-        Trouble::LittleGas => matches!(day.gas, Some(GasLevel::None | GasLevel::Low)),
+        Trouble::LittleGas => day.found_little_gas(),
         Trouble::WillNotLight => day.flame == Some(FlameLook::WillNotLight),
         Trouble::GoesOut => day.flame == Some(FlameLook::GoesOut),
         Trouble::WeakFlame => day.flame == Some(FlameLook::Weak),

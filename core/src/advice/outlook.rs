@@ -2,7 +2,7 @@
 //!
 //! Takes the twin with today's facts in it; gives numbers. Decides nothing.
 
-use crate::fact::{FlameLook, GasLevel, Sign};
+use crate::fact::{FlameLook, Sign};
 use crate::feeds::{Feed, make_up};
 use crate::ledger::{DayAccount, Load};
 use crate::limits::{Limits, limits};
@@ -79,10 +79,6 @@ impl<'a> Outlook<'a> {
 
     pub fn told_flame(&self, look: FlameLook, days: i32) -> Option<i32> {
         self.last(days, |day| day.flame == Some(look))
-    }
-
-    pub fn told_gas(&self, level: GasLevel, days: i32) -> Option<i32> {
-        self.last(days, |day| day.gas == Some(level))
     }
 
     /// The last pH told within `days`.

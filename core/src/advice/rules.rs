@@ -4,8 +4,9 @@
 
 use super::outlook::Outlook;
 use super::{Reason, Verdict};
-use crate::fact::{FlameLook, GasLevel, Sign};
+use crate::fact::{FlameLook, Sign};
 use crate::feeds::{Feed, Kind, make_up};
+use crate::ledger::DayAccount;
 
 /// What one rule found.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -202,5 +203,5 @@ fn needs_dung(o: &Outlook) -> Option<Finding> {
 
 /// Whether the gas is what it should be: for wording only, no limit.
 pub fn hungry(o: &Outlook) -> bool {
-    o.told_gas(GasLevel::None, 3).is_some() || o.told_gas(GasLevel::Low, 3).is_some()
+    o.last(3, DayAccount::found_little_gas).is_some()
 }

@@ -42,10 +42,7 @@ pub fn panels(told: &Told, tongue: &Tongue, voice: &Voice, today: Day, days: i32
         of.map(|(at, advice)| Dot { day: local_day(at, &told.household.time_zone), value: value(advice) }).collect()
     };
     let olr = all().map(|day| Dot { day, value: ledger.load(day, 7, liquid).olr }).collect();
-    let told_c = |day: Day| {
-        let at = ledger.days.binary_search_by_key(&day, |account| account.day).ok()?;
-        ledger.days[at].slurry_c
-    };
+    let told_c = |day: Day| ledger.on(day)?.slurry_c;
     let slurry = slurry_over(&told.believed.so_far.site, liquid, today.plus(-days), today, told_c);
     let olr_most = limits().olr_unstirred_kg_vs_per_m3_d;
     let signs = standing(told.facts).into_iter().filter_map(|fact| match &fact.what {
