@@ -1,6 +1,7 @@
 //! A walk through every page in a real browser, as each role, in two languages, on a phone and on a desk; see `walk.mjs`.
 //!
-//! Needs Chromium and node (Debian packages) and `npm ci` in this folder; without them it says so and is skipped.
+//! Needs Chromium and node (Debian packages) and `npm ci` in this folder, which `.ci/long` sees to; a walk that was not
+//! taken is no walk passed.
 //! `BELLYFUL_PICTURES=folder` keeps a picture of each page.
 
 use std::path::{Path, PathBuf};
@@ -28,17 +29,13 @@ fn found(names: &[&str]) -> Option<PathBuf> {
 const FILLING_MOST: Duration = Duration::from_secs(600);
 
 #[test]
+#[ignore = "needs Chromium, node and its modules; .ci/long installs them"]
 fn every_page_is_sound_in_a_real_browser_for_every_role() {
     let here = Path::new(env!("CARGO_MANIFEST_DIR")).join("browser");
     let modules = std::env::var_os("BELLYFUL_BROWSER_MODULES").map_or(here.clone(), PathBuf::from);
-    let (Some(chromium), Some(node)) = (found(&["chromium", "chromium-browser"]), found(&["node"])) else {
-        eprintln!("SKIPPED: no browser was walked; install the Debian packages chromium and nodejs.");
-        return;
-    };
-    if !modules.join("node_modules/playwright-core").is_dir() {
-        eprintln!("SKIPPED: no browser was walked; run `npm ci` in {}.", here.display());
-        return;
-    }
+    let chromium = found(&["chromium", "chromium-browser"]).expect("the Debian package chromium");
+    let node = found(&["node"]).expect("the Debian package nodejs");
+    assert!(modules.join("node_modules/playwright-core").is_dir(), "run `npm ci` in {}", here.display());
     let (mut demo, said) = demo();
     let url = said.iter().find_map(|line| line.strip_prefix("ready ")).expect("`ready URL`").to_owned();
     let staff = said.iter().find_map(|line| line.strip_prefix("staff ")).expect("`staff USER PASSWORD`");
