@@ -4,7 +4,8 @@
 //! doubt in a bucket's size is the ensemble's business.
 
 use crate::fact::Unit;
-use crate::fact::{AlkaliKind, Fact, FlameLook, GasLevel, Medium, Sign, What};
+use crate::fact::{Fact, FlameLook, GasLevel, Medium, Sign, What};
+use crate::feeds::alkali::{Alkali, alkali};
 use crate::feeds::weigh::pour;
 use crate::feeds::{Feed, make_up, weigh};
 use crate::site::Site;
@@ -29,6 +30,8 @@ pub struct DayAccount {
     pub day: Day,
     pub portions: Vec<Portion>,
     pub water: Litres,
+    /// Told how much water went in, were it none.
+    pub water_told: bool,
     /// Told that nothing was fed.
     pub none_told: bool,
     pub burned: Option<Minutes>,
@@ -37,7 +40,8 @@ pub struct DayAccount {
     pub slurry_c: Option<f64>,
     pub ph: Option<f64>,
     pub signs: Vec<Sign>,
-    pub alkali: Vec<AlkaliKind>,
+    /// Soda, lime or ash put in.
+    pub alkali: Alkali,
 }
 
 impl DayAccount {
@@ -116,7 +120,9 @@ impl Ledger {
             }
             What::Water { amount, unit } => {
                 let litres = amount.zip(*unit).and_then(|(amount, unit)| litres_of(amount, unit, site));
-                self.account(fact.day).water += litres.unwrap_or(Litres::ZERO);
+                let account = self.account(fact.day);
+                account.water += litres.unwrap_or(Litres::ZERO);
+                account.water_told |= litres.is_some();
             }
             What::NotFed { days } => {
                 for back in 0..(*days).min(DAYS_KEPT as u32) as i32 {
@@ -140,7 +146,11 @@ impl Ledger {
                     signs.push(*sign);
                 }
             }
-            What::Alkali { what, .. } => self.account(fact.day).alkali.push(*what),
+            What::Alkali { what, amount, unit } => {
+                if let Some((amount, unit)) = amount.zip(*unit) {
+                    self.account(fact.day).alkali += alkali(*what, amount, unit, &site.measures());
+                }
+            }
             What::Seeded { feed, amount, unit } => {
                 if let Some(wet) = amount.and_then(|amount| wet_of(*feed, amount, (*unit)?, site)) {
                     self.seeds.push((fact.day, *feed, wet));

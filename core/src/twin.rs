@@ -25,7 +25,7 @@ use crate::units::{Day, Litres, WetKg};
 use serde::{Deserialize, Serialize};
 
 /// Written first in the stored bytes; older versions are rebuilt from the facts.
-const VERSION: u8 = 2;
+const VERSION: u8 = 3;
 
 #[derive(Debug, thiserror::Error)]
 pub enum TwinError {
@@ -145,11 +145,9 @@ impl Twin {
         })
     }
 
-    /// Slurry up to the overflow: as told, else four fifths of the tank, else of a tank of 1,000 l.
-    ///
-    /// Source: common practice, no source (the outlet stands near that height; the rest holds gas).
+    /// Slurry up to the overflow: see [`Site::slurry_l`].
     pub fn liquid(&self) -> Litres {
-        Litres::of(self.site.liquid_l.unwrap_or_else(|| self.site.tank_l.unwrap_or(1000.0) * 0.8))
+        Litres::of(self.site.slurry_l())
     }
 }
 

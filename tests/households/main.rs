@@ -39,6 +39,9 @@ struct Outcome {
     hold_days: usize,
     false_holds: usize,
     fed_before_souring: usize,
+    /// Burner minutes promised, and truly in store at that hour.
+    promised_min: f64,
+    held_min: f64,
     seconds: f64,
 }
 
@@ -87,9 +90,9 @@ fn main() {
     }
     println!("{} households, {} days, seed {}\n", args.households, args.days, args.seed);
     println!(
-        "| policy | soured | gas of hindsight's | hold days | false holds | fed in 3 days before | s a household |"
+        "| policy | soured | gas of hindsight's | hold days | false holds | fed in 3 days before | gas told, of what was there | s a household |"
     );
-    println!("| --- | --- | --- | --- | --- | --- | --- |");
+    println!("| --- | --- | --- | --- | --- | --- | --- | --- |");
     let best = all(&args, Policy::Hindsight);
     let references = [
         ("hindsight", Policy::Hindsight),
@@ -103,14 +106,22 @@ fn main() {
         let outcome = if policy == Policy::Hindsight { best.clone() } else { all(&args, policy) };
         let n = args.households as f64;
         println!(
-            "| {name} | {:.0} % | {:.0} % | {:.1} | {:.1} | {} | {:.2} |",
+            "| {name} | {:.0} % | {:.0} % | {:.1} | {:.1} | {} | {} | {:.2} |",
             100.0 * outcome.soured as f64 / n,
             100.0 * outcome.methane / best.methane,
             outcome.hold_days as f64 / n,
             outcome.false_holds as f64 / n,
             outcome.fed_before_souring,
+            told_of_there(&outcome),
             outcome.seconds / n
         );
+    }
+}
+
+fn told_of_there(outcome: &Outcome) -> String {
+    match outcome.held_min > 0.0 {
+        true => format!("{:.0} %", 100.0 * outcome.promised_min / outcome.held_min),
+        false => String::new(),
     }
 }
 
@@ -133,6 +144,8 @@ fn all(args: &Args, policy: Policy) -> Outcome {
                     sum.hold_days += one.hold_days;
                     sum.false_holds += one.false_holds;
                     sum.fed_before_souring += one.fed_before_souring;
+                    sum.promised_min += one.promised_min;
+                    sum.held_min += one.held_min;
                     sum.seconds += one.seconds;
                 }
             });
@@ -207,6 +220,10 @@ fn year(args: &Args, which: usize, policy: Policy, trace: bool) -> Outcome {
                 let advice = bot.say(at + Duration::hours(16), &text);
                 if trace {
                     println!("{n:3} {} | {text} | {}", truth.state(), advice.as_ref().map_or_else(String::new, show));
+                }
+                if let Some(advice) = &advice {
+                    outcome.promised_min += advice.gas_minutes;
+                    outcome.held_min += truth.held_min();
                 }
                 last = advice.or(last);
             }

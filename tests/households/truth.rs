@@ -262,6 +262,11 @@ impl Truth {
         })
     }
 
+    /// Minutes that the gas in store would burn.
+    pub fn held_min(&self) -> f64 {
+        self.held_l / BURNER_L_PER_H * 60.0
+    }
+
     pub fn state(&self) -> String {
         format!("pH {:.2}, acids/alk {:.2}, {:.1} degC", self.ph(), self.acids_over_alkalinity(), self.slurry_c)
     }

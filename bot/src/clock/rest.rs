@@ -4,6 +4,7 @@ use super::{MORNING, at_hour, must_wait, start};
 use crate::household::{Decision, Due, Household, Situation};
 use crate::mind::Mind;
 use crate::record::local_day;
+use crate::reply::heals;
 use crate::twins::Believed;
 use bellyful_core::units::Day;
 use chrono::{DateTime, Utc};
@@ -31,7 +32,9 @@ pub fn over(
     let held = advice.hold_days > 0;
     let decision = start(mind, situation, household.clone(), Due::Ration, at, now, |voice, believed| {
         let doing = voice.doing(&advice, believed.for_today(), &believed.so_far.site, &believed.mix());
-        vec![voice.must(if held { "remind-rest-on" } else { "remind-rest-over" }, &[]), doing]
+        let mut pieces = vec![voice.must(if held { "remind-rest-on" } else { "remind-rest-over" }, &[]), doing];
+        pieces.extend(heals(voice, believed, &advice));
+        pieces
     });
     let again = held.then(|| (Due::Ration, Some(rest_over_at(household, today, advice.hold_days))));
     Decision { due: again.into_iter().collect(), ..decision }

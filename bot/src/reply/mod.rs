@@ -9,4 +9,4 @@ pub mod samples;
 pub mod segments;
 pub mod word;
 
-pub use answer::reply;
+pub use answer::{heals, reply};

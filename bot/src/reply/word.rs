@@ -157,6 +157,11 @@ impl<'a> Voice<'a> {
             Verdict::Hold if for_today => self.say("do-hold", &[("days", held.into())]),
             Verdict::Hold => self.say("do-hold-tomorrow", &[("days", held.into())]),
             Verdict::Less => self.say(&format!("do-less-{day}"), &values),
+            Verdict::Water if advice.ration_kg > 0.0 => {
+                let stirred = self.water(THICK_WATER_SHARE * site.slurry_l(), site);
+                let feed = self.say(&format!("do-feed-{day}"), &values);
+                format!("{} {feed}", self.say("do-water", &[("water", stirred.into())]))
+            }
             Verdict::Warm if advice.ration_kg > 0.0 => self.say("do-warm-feed", &values[..1]),
             Verdict::Warm => self.say("do-warm", &[]),
             _ if advice.ration_kg <= 0.0 => self.say("do-hold", &[("days", held.max(1.0).into())]),
@@ -164,6 +169,10 @@ impl<'a> Voice<'a> {
             _ => self.say(&format!("do-feed-{day}"), &values),
         };
         Piece::new(Rank::Must, said)
+    }
+
+    pub fn slurry(&self, kg: f64, site: &Site) -> String {
+        self.ration(kg, site, &[(Feed::Digestate, 1.0)])
     }
 
     fn ration(&self, kg: f64, site: &Site, mix: &[(Feed, f64)]) -> String {
@@ -235,6 +244,9 @@ impl<'a> Voice<'a> {
         Piece::new(Rank::Question, text)
     }
 }
+
+/// Water stirred into a slurry that no longer flows, as a share of it. Source: FAO 1992, a bucket to a family's tank.
+const THICK_WATER_SHARE: f64 = 0.0125;
 
 /// Their words, cut to what a reply can quote.
 fn short(said: &str) -> String {

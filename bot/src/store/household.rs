@@ -6,6 +6,7 @@ use super::rows::{day, from_json, time};
 use super::{Moment, Store, StoreError};
 use crate::household::{Alarm, Household, HouseholdId, KeptTwin, Phone, Sender, Situation, Staff};
 use bellyful_core::fact::Fact;
+use bellyful_core::twin::Twin;
 use bellyful_core::units::Day;
 use sqlx::any::AnyRow;
 use sqlx::{AnyConnection, Row};
@@ -139,7 +140,9 @@ impl Store {
                     checkpoint(&mut reader, household.id, since).await?
                 }
                 _ => kept_twin(row)?,
-            };
+            }
+            // One that another version of this program kept is rebuilt, for which all facts are fetched.
+            .filter(|kept| Twin::from_bytes(&kept.bytes).is_ok());
             situation.household = Some(household);
         }
         add_around(&mut reader, &mut situation).await?;

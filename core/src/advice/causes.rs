@@ -175,25 +175,11 @@ fn made_over_burned(o: &Outlook) -> Option<f64> {
 
 #[cfg(test)]
 mod tests {
+    use super::super::told::{TODAY, fed, twin};
     use super::*;
-    use crate::fact::{Fact, Unit};
-
-    fn twin(of: &[(i32, What)]) -> Twin {
-        let mut twin = Twin::new(1, Day(100));
-        twin.site.liquid_l = Some(800.0);
-        for (day, what) in of {
-            let fact = Fact { id: 0, day: Day(*day), told_at: 0, what: what.clone() };
-            twin.ledger.enter(&fact, &twin.site);
-        }
-        twin
-    }
-
-    fn fed(feed: Feed, kg: f64) -> What {
-        What::Fed { feed, amount: Some(kg), unit: Some(Unit::Kg) }
-    }
 
     fn first(of: &[(i32, What)], trouble: Trouble) -> Cause {
-        causes(&twin(of), Day(100), trouble)[0].0
+        causes(&twin(of), TODAY, trouble)[0].0
     }
 
     #[test]
@@ -212,7 +198,7 @@ mod tests {
     #[test]
     fn shares_add_to_one_and_fall() {
         for trouble in [Trouble::LittleGas, Trouble::WillNotLight, Trouble::Overflow, Trouble::InletBlocked] {
-            let ranked = causes(&twin(&[]), Day(100), trouble);
+            let ranked = causes(&twin(&[]), TODAY, trouble);
             assert!((ranked.iter().map(|(_, share)| share).sum::<f64>() - 1.0).abs() < 1e-9);
             assert!(ranked.windows(2).all(|pair| pair[0].1 >= pair[1].1), "{ranked:?}");
         }

@@ -3,9 +3,14 @@
 //! Takes the twin with today's facts in it; gives a verdict, a ration with its water, and the reasons. Knows no words.
 
 mod belief;
+mod burning;
 mod causes;
+mod diet;
 mod outlook;
+mod remedy;
 mod rules;
+#[cfg(test)]
+mod told;
 
 use crate::feeds::make_up;
 use crate::ids;
@@ -13,7 +18,8 @@ use crate::twin::Twin;
 use crate::units::Day;
 pub use causes::{Cause, Trouble, causes, days_told};
 pub use outlook::Outlook;
-use rules::{BESIDE_BELIEF, Finding, RULES};
+pub use remedy::{Remedy, remedy};
+use rules::{BESIDE_BELIEF, BESIDE_RATION, Finding, RULES};
 use serde::{Deserialize, Serialize};
 
 ids!(/// The one thing to do.
@@ -80,30 +86,39 @@ pub fn advise(twin: &Twin, today: Day) -> Advice {
     let o = Outlook::of(twin, today);
     let believed = belief::ration(&o);
     let rules: &[rules::Rule] = if believed.is_some() { &BESIDE_BELIEF } else { &RULES };
-    let findings: Vec<Finding> =
-        rules.iter().filter_map(|rule| rule(&o)).chain(believed.map(|believed| believed.finding)).collect();
-    let hold_days = findings.iter().map(|found| found.hold_days).max().unwrap_or(0);
-    let most_vs = findings.iter().filter_map(|found| found.most_vs).fold(f64::INFINITY, f64::min);
+    let found = |rules: &[rules::Rule]| rules.iter().filter_map(|rule| rule(&o)).collect::<Vec<Finding>>();
+    let bounds: Vec<Finding> = found(rules).into_iter().chain(believed.map(|believed| believed.finding)).collect();
+    let beside = found(&BESIDE_RATION);
+    let findings = || bounds.iter().chain(&beside);
+    let hold_days = findings().map(|found| found.hold_days).max().unwrap_or(0);
+    let most_vs = findings().filter_map(|found| found.most_vs).fold(f64::INFINITY, f64::min);
     let cap_kg = if hold_days > 0 || !most_vs.is_finite() { 0.0 } else { most_vs / o.mix_vs };
     let ration_kg = tenths(cap_kg);
     let below_usual = ration_kg < 0.8 * o.usual.get();
     let mut verdict =
-        findings.iter().map(|found| found.verdict).max_by_key(|verdict| weight(*verdict)).unwrap_or(Verdict::Feed);
+        findings().map(|found| found.verdict).max_by_key(|verdict| weight(*verdict)).unwrap_or(Verdict::Feed);
     if hold_days == 0 && verdict == Verdict::Feed && below_usual {
         verdict = Verdict::Less;
     }
-    let mut reasons: Vec<Reason> = findings
-        .iter()
-        .filter(|found| found.reason != Reason::Usual)
-        .filter(|found| found.verdict != Verdict::Feed || found.most_vs.is_none_or(|vs| vs <= most_vs + 1e-9))
-        .map(|found| found.reason)
-        .collect();
+    let said = |findings: &[Finding]| {
+        findings
+            .iter()
+            .filter(|found| found.reason != Reason::Usual)
+            .filter(|found| found.verdict != Verdict::Feed || found.most_vs.is_none_or(|vs| vs <= most_vs + 1e-9))
+            .map(|found| found.reason)
+            .collect::<Vec<Reason>>()
+    };
+    let mut reasons = said(&bounds);
     if reasons.is_empty() {
-        reasons.push(match verdict {
-            Verdict::Less => Reason::SourRisk,
-            _ if rules::hungry(&o) && o.week.told_days > 3 && o.usual.get() < 0.6 * ration_kg => Reason::Underfed,
-            _ => Reason::Usual,
+        reasons.extend(match verdict {
+            Verdict::Less => Some(Reason::SourRisk),
+            _ if rules::hungry(&o) && o.week.told_days > 3 && o.usual.get() < 0.6 * ration_kg => Some(Reason::Underfed),
+            _ => None,
         });
+    }
+    reasons.extend(said(&beside));
+    if reasons.is_empty() {
+        reasons.push(Reason::Usual);
     }
     reasons.dedup();
     Advice {

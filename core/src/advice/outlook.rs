@@ -72,9 +72,11 @@ impl<'a> Outlook<'a> {
 
     /// How many days ago a sour smell, or a pH to watch, was last told, within `days`.
     pub fn told_sour(&self, days: i32) -> Option<i32> {
-        self.last(days, |day| {
-            day.signs.contains(&Sign::SourSmell) || day.ph.is_some_and(|ph| ph < self.limits.ph_watch)
-        })
+        self.last(days, |day| self.is_sour(day))
+    }
+
+    pub fn is_sour(&self, day: &DayAccount) -> bool {
+        day.signs.contains(&Sign::SourSmell) || day.ph.is_some_and(|ph| ph < self.limits.ph_watch)
     }
 
     pub fn told_flame(&self, look: FlameLook, days: i32) -> Option<i32> {

@@ -3,7 +3,8 @@
 //! Takes the outlook; gives findings. None knows of another: `advise` lets the strictest win.
 
 use super::outlook::Outlook;
-use super::{Reason, Verdict};
+use super::{Reason, Verdict, burning, diet};
+use crate::climate;
 use crate::fact::{FlameLook, Sign};
 use crate::feeds::{Feed, Kind, make_up};
 use crate::ledger::DayAccount;
@@ -19,10 +20,10 @@ pub struct Finding {
 }
 
 impl Finding {
-    fn new(reason: Reason, verdict: Verdict) -> Finding {
+    pub fn new(reason: Reason, verdict: Verdict) -> Finding {
         Finding { reason, verdict, most_vs: None, hold_days: 0 }
     }
-    fn at_most(self, vs: f64) -> Finding {
+    pub fn at_most(self, vs: f64) -> Finding {
         Finding { most_vs: Some(vs), ..self }
     }
     fn for_days(self, days: f64) -> Finding {
@@ -34,13 +35,14 @@ pub type Rule = fn(&Outlook) -> Option<Finding>;
 
 /// What the model does not see, beside the ration that belief gives.
 pub const BESIDE_BELIEF: [Rule; 10] =
-    [inhibitor, souring, part, no_seed, cold, too_hot, recovering, after_gap, grease, needs_dung];
+    [inhibitor, souring, part, diet::not_food, no_seed, cold, too_hot, recovering, after_gap, diet::grease];
 
 /// Every rule, weightiest first: while there is no belief yet.
 pub const RULES: [Rule; 13] = [
     inhibitor,
     souring,
     part,
+    diet::not_food,
     no_seed,
     seed_resting,
     overload,
@@ -49,8 +51,23 @@ pub const RULES: [Rule; 13] = [
     recovering,
     ramp,
     after_gap,
-    grease,
-    needs_dung,
+    diet::grease,
+];
+
+/// What is good to know beside the ration, said when nothing weightier is.
+pub const BESIDE_RATION: [Rule; 12] = [
+    burning::first_gas,
+    burning::leak,
+    diet::too_thick,
+    diet::citrus,
+    diet::protein,
+    diet::salt,
+    diet::too_thin,
+    burning::gas_unused,
+    cold_coming,
+    diet::needs_dung,
+    amount_unknown,
+    size_unknown,
 ];
 
 /// Bleach, medicine, soap: nothing but water and dung until it has passed.
@@ -177,28 +194,28 @@ fn after_gap(o: &Outlook) -> Option<Finding> {
     Some(Finding::new(Reason::AfterGap, Verdict::Feed).at_most(vs))
 }
 
-/// Oil and fat beyond their share of what it gets.
-fn grease(o: &Outlook) -> Option<Finding> {
-    let (mut fat, mut vs) = (0.0, 0.0);
-    for portion in o.twin.ledger.window(o.today, 3).flat_map(|day| &day.portions) {
-        let made = make_up(portion.feed);
-        vs += made.volatile(portion.wet).get();
-        if made.is(Kind::Greasy) {
-            fat += made.fat * portion.wet.get();
-        }
-    }
-    let least = o.vs_at(0.1);
-    (fat > o.limits.grease_share_of_vs * vs && fat > least).then(|| {
-        Finding::new(Reason::Grease, Verdict::Less)
-            .at_most(o.vs_at(o.limits.olr_unstirred_kg_vs_per_m3_d * o.warmth_share()) * o.limits.restart_share)
-    })
+/// Colder weeks are coming than the slurry knows.
+fn cold_coming(o: &Outlook) -> Option<Finding> {
+    let normals = o.twin.site.normals.as_ref()?;
+    let falls_k = climate::on(normals, o.today).air_c - climate::on(normals, o.today.plus(COLD_AHEAD_D)).air_c;
+    (falls_k > COLD_FALL_K && o.slurry_c - falls_k < o.limits.temperature_fair_c)
+        .then(|| Finding::new(Reason::ColdComing, Verdict::Feed))
 }
 
-/// Kitchen food alone for a month.
-fn needs_dung(o: &Outlook) -> Option<Finding> {
-    let fed: Vec<Feed> = o.twin.ledger.window(o.today, 30).flat_map(|day| &day.portions).map(|p| p.feed).collect();
-    let dung = fed.iter().any(|feed| make_up(*feed).is(Kind::Dung));
-    (fed.len() >= 25 && !dung).then(|| Finding::new(Reason::NeedsDung, Verdict::Feed))
+/// Weeks ahead that a family can still make ready for, and the fall that is worth it. Source: our choice.
+const COLD_AHEAD_D: i32 = 28;
+const COLD_FALL_K: f64 = 3.0;
+
+/// Nothing is known of how much it holds.
+fn size_unknown(o: &Outlook) -> Option<Finding> {
+    let site = &o.twin.site;
+    (site.tank_l.is_none() && site.liquid_l.is_none()).then(|| Finding::new(Reason::SizeUnknown, Verdict::Feed))
+}
+
+/// A meal without its amount.
+fn amount_unknown(o: &Outlook) -> Option<Finding> {
+    o.last(1, |day| day.portions.iter().any(|portion| portion.assumed))?;
+    Some(Finding::new(Reason::AmountUnknown, Verdict::Feed))
 }
 
 /// Whether the gas is what it should be: for wording only, no limit.

@@ -16,6 +16,7 @@
 //! its source, then print `core/docs/feeds.md` again (the tests say how). To add a measure of a country: a row in
 //! `measures.csv`.
 
+pub mod alkali;
 pub mod buswell;
 pub mod influent;
 mod make_up;

@@ -235,6 +235,7 @@ impl Ensemble {
             .iter()
             .filter(|(at, _, _)| *at == day && day > self.since)
             .map(|(_, f, w)| influent::of(*f, *w))
+            .chain(account.map(|account| account.alkali.stirred()))
             .sum();
         let members = self.members(&around);
         let mut chance = Chance::of(seed, day.0, FEEDING);

@@ -23,6 +23,8 @@ const ACIDS_SCALE: f64 = 0.2;
 pub struct Forecast {
     /// Chance that it sours within [`AHEAD_D`] days or the week after.
     pub risk: f64,
+    /// Chance that it is sour, or near it, on the last day looked at.
+    pub sour_at_the_end: f64,
     /// Methane a day over the last half of the days ahead. Units: Nm³/d.
     pub methane_nm3_per_d: f64,
 }
@@ -42,7 +44,7 @@ pub fn ahead(
     let mut celsius = ensemble.slurry_c().to_vec();
     let guesses = ensemble.guesses();
     let members = ensemble.members(&Surroundings::of(site, liquid, today));
-    let mut near = vec![0.0_f64; tanks.len()];
+    let (mut near, mut last) = (vec![0.0_f64; tanks.len()], vec![0.0; tanks.len()]);
     let mut methane = vec![0.0; tanks.len()];
     let mut room = Room::new(Accuracy::ENSEMBLE, Accuracy::of(1e-3));
     let weights = ensemble.weights();
@@ -60,10 +62,8 @@ pub fn ahead(
         }
         let made = move_on(&members, &mut tanks, &celsius, f64::from(days), &mut room);
         for (i, made) in made.iter().enumerate() {
-            near[i] = match made {
-                Some(_) => near[i].max(nearness(&members[i], &tanks[i], celsius[i])),
-                None => 1.0,
-            };
+            last[i] = made.map_or(1.0, |_| nearness(&members[i], &tanks[i], celsius[i]));
+            near[i] = near[i].max(last[i]);
             if (AHEAD_D / 2..AHEAD_D).contains(&from) {
                 methane[i] += made.map_or(0.0, |gas| gas.ch4_nm3) / f64::from(AHEAD_D - AHEAD_D / 2);
             }
@@ -72,7 +72,7 @@ pub fn ahead(
             break;
         }
     }
-    Forecast { risk: risk(&near), methane_nm3_per_d: ensemble.mean(|i| methane[i]) }
+    Forecast { risk: risk(&near), sour_at_the_end: risk(&last), methane_nm3_per_d: ensemble.mean(|i| methane[i]) }
 }
 
 /// First day and length of each stretch, meals of its days together. A slow slide shows only after [`AHEAD_D`], so the
