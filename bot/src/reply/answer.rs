@@ -2,6 +2,7 @@
 //!
 //! Takes what was recorded, believed and advised; gives the decision with its one text in it.
 
+use super::beside::{gas, heals, thinning, whys};
 use super::catalog::Value;
 use super::cause::suspect;
 use super::compose::{Piece, Rank, Room, compose};
@@ -14,11 +15,9 @@ use crate::record::Recorded;
 use crate::talk::{Settled, next_question};
 use crate::text::reading::Ask;
 use crate::twins::Believed;
-use bellyful_core::advice::{Advice, Reason, Trouble, Verdict, remedy};
+use bellyful_core::advice::{Advice, Reason, Trouble, Verdict};
 use bellyful_core::fact::{Fact, FlameLook, Sign, Unit, What};
 use bellyful_core::feeds::{Feed, Kind as FeedKind, make_up};
-use bellyful_core::ledger::DayAccount;
-use bellyful_core::units::Day;
 use chrono::Duration;
 
 /// What follows from a text that told or asked something.
@@ -78,6 +77,7 @@ pub fn reply(
     if after_alarm {
         pieces.push(voice.must("safe-again", &[]));
     } else if !answered_all && !doubtful && (known || !nothing_said) {
+        pieces.extend(thinning(&voice, &recorded, &believed, &advice));
         pieces.push(voice.doing(&advice, believed.for_today(), &believed.so_far.site, &believed.mix()));
         match heals(&voice, &believed, &advice) {
             Some(remedy) => pieces.push(remedy),
@@ -86,7 +86,7 @@ pub fn reply(
         if advice.reasons.contains(&Reason::LeakSuspected) && suspicion.is_none() {
             pieces.push(Piece::new(Rank::Why, voice.say("do-check-gas", &[])));
         }
-        pieces.extend(gas(&voice, &believed, &advice));
+        pieces.extend(gas(&voice, &recorded, &believed, &advice));
     } else if nothing_said && !first {
         pieces.push(voice.must("hello-again", &[]));
     }
@@ -260,41 +260,6 @@ fn yellow(recorded: &Recorded) -> bool {
     recorded.facts.iter().any(|fact| fact.what == What::Flame { look: FlameLook::Yellow })
 }
 
-/// The weightiest reason, unless all is as usual or the same was said last time: then the others have their turn, each
-/// on one day of the week.
-fn whys(voice: &Voice, household: &Household, advice: &Advice, today: Day) -> Option<Piece> {
-    // What is in the text already: the gas to let out, the joints to check.
-    let worded = |reason: &&Reason| !matches!(reason, Reason::Usual | Reason::FirstGas | Reason::LeakSuspected);
-    let reasons: Vec<Reason> = advice.reasons.iter().filter(worded).copied().collect();
-    let first = *reasons.first()?;
-    let last = household.talk.last_advice.as_ref().map(|last| &last.advice);
-    let repeated = advice.verdict == Verdict::Feed
-        && last.is_some_and(|last| last.verdict == advice.verdict && last.reasons.iter().find(worded) == Some(&first));
-    let turn = today.0.rem_euclid(7) as usize;
-    let said = if repeated { *reasons.get(turn).filter(|_| turn > 0)? } else { first };
-    Some(voice.why(Rank::Why, said))
-}
-
-/// What a sour tank needs beyond rest, once rest alone has not healed it.
-pub fn heals(voice: &Voice, believed: &Believed, advice: &Advice) -> Option<Piece> {
-    let sour = advice.hold_days > 0 && advice.reasons.contains(&Reason::Souring);
-    let remedy = remedy(&believed.so_far, believed.today).filter(|_| sour)?;
-    let amount = voice.slurry(remedy.slurry_kg, &believed.so_far.site);
-    Some(Piece::new(Rank::Question, voice.say("remedy-slurry", &[("amount", amount.into())])))
-}
-
-/// The gas they can count on, or what to do about it.
-fn gas(voice: &Voice, believed: &Believed, advice: &Advice) -> Option<Piece> {
-    if advice.reasons.contains(&Reason::FirstGas) {
-        return Some(voice.why(Rank::Question, Reason::FirstGas));
-    }
-    // Of a tank of which no meal is known yet, nothing can be said of its gas; nor where they just found little.
-    let ledger = &believed.so_far.ledger;
-    let found_little = ledger.on(believed.today).is_some_and(DayAccount::found_little_gas);
-    let known = !found_little && ledger.days.iter().any(|day| !day.portions.is_empty());
-    known.then(|| voice.gas(advice.gas_minutes))
-}
-
 /// One piece for each thing they asked.
 fn answers(
     voice: &Voice,
@@ -319,6 +284,7 @@ fn answers(
                 let water = voice.water(believed.water_for(advice.ration_kg.max(1.0)), &believed.so_far.site);
                 Some(voice.must("answer-water", &[("feed", of.into()), ("water", water.into())]))
             }
+            Ask::Gas if advice.reasons.contains(&Reason::FirstGas) => Some(voice.why(Rank::Must, Reason::FirstGas)),
             Ask::Gas => {
                 let minutes = (advice.gas_minutes / 5.0).round() * 5.0;
                 Some(voice.must("answer-gas", &[("minutes", Value::Number(minutes))]))

@@ -60,18 +60,23 @@ impl Room {
 }
 
 /// The text, in the order of the pieces. `latin`: the language can be written in the cheap alphabet.
+///
+/// The lightest is shortened and left out until the rest fits; what was left out for a heavier one that had to go too
+/// comes back, if there is room.
 pub fn compose(pieces: Vec<Piece>, room: Room, latin: bool) -> String {
     let mut pieces: Vec<Piece> = pieces.into_iter().filter(|p| p.wordings.iter().any(|w| !w.is_empty())).collect();
-    loop {
-        let text = pieces.iter().map(|p| p.wordings[0].as_str()).collect::<Vec<_>>().join(" ");
-        let text = if latin { plain(&text) } else { text };
-        if room.fits(&text) {
-            return text;
-        }
+    let mut out = vec![false; pieces.len()];
+    let mut left_out = vec![];
+    let text = |pieces: &[Piece], out: &[bool]| {
+        let said = pieces.iter().zip(out).filter(|(_, out)| !**out).map(|(p, _)| p.wordings[0].as_str());
+        let text = said.collect::<Vec<_>>().join(" ");
+        if latin { plain(&text) } else { text }
+    };
+    while !room.fits(&text(&pieces, &out)) {
         let lightest = pieces
             .iter()
             .enumerate()
-            .filter(|(_, p)| p.rank != Rank::Must || p.wordings.len() > 1)
+            .filter(|(at, p)| !out[*at] && (p.rank != Rank::Must || p.wordings.len() > 1))
             .max_by_key(|(at, p)| (p.rank, *at))
             .map(|(at, _)| at);
         match lightest {
@@ -79,11 +84,17 @@ pub fn compose(pieces: Vec<Piece>, room: Room, latin: bool) -> String {
                 pieces[at].wordings.remove(0);
             }
             Some(at) => {
-                pieces.remove(at);
+                out[at] = true;
+                left_out.push(at);
             }
-            None => return text,
+            None => break,
         }
     }
+    for at in left_out.into_iter().rev() {
+        out[at] = false;
+        out[at] = !room.fits(&text(&pieces, &out));
+    }
+    text(&pieces, &out)
 }
 
 #[cfg(test)]
@@ -100,6 +111,16 @@ mod tests {
         ];
         let text = compose(pieces, Room::USUAL, true);
         assert_eq!(text, format!("Noted: 3 kg scraps. {} short why", "m".repeat(100)));
+    }
+
+    #[test]
+    fn what_went_for_a_heavier_one_that_went_too_comes_back() {
+        let pieces = vec![
+            Piece::new(Rank::Heard, "Noted: 3 kg scraps.".into()),
+            Piece::new(Rank::Must, "m".repeat(100)),
+            Piece::new(Rank::Question, "q".repeat(100)),
+        ];
+        assert_eq!(compose(pieces, Room::USUAL, true), format!("Noted: 3 kg scraps. {}", "m".repeat(100)));
     }
 
     #[test]

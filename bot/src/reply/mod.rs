@@ -2,6 +2,7 @@
 
 pub mod amounts;
 pub mod answer;
+mod beside;
 pub mod catalog;
 mod cause;
 pub mod compose;
@@ -9,4 +10,5 @@ pub mod samples;
 pub mod segments;
 pub mod word;
 
-pub use answer::{heals, reply};
+pub use answer::reply;
+pub use beside::heals;

@@ -157,11 +157,6 @@ impl<'a> Voice<'a> {
             Verdict::Hold if for_today => self.say("do-hold", &[("days", held.into())]),
             Verdict::Hold => self.say("do-hold-tomorrow", &[("days", held.into())]),
             Verdict::Less => self.say(&format!("do-less-{day}"), &values),
-            Verdict::Water if advice.ration_kg > 0.0 => {
-                let stirred = self.water(THICK_WATER_SHARE * site.slurry_l(), site);
-                let feed = self.say(&format!("do-feed-{day}"), &values);
-                format!("{} {feed}", self.say("do-water", &[("water", stirred.into())]))
-            }
             Verdict::Warm if advice.ration_kg > 0.0 => self.say("do-warm-feed", &values[..1]),
             Verdict::Warm => self.say("do-warm", &[]),
             _ if advice.ration_kg <= 0.0 => self.say("do-hold", &[("days", held.max(1.0).into())]),
@@ -169,6 +164,12 @@ impl<'a> Voice<'a> {
             _ => self.say(&format!("do-feed-{day}"), &values),
         };
         Piece::new(Rank::Must, said)
+    }
+
+    /// Water stirred into a slurry that no longer flows.
+    pub fn thinning(&self, site: &Site) -> Piece {
+        let water = self.water(THICK_WATER_SHARE * site.slurry_l(), site);
+        Piece::new(Rank::Question, self.say("do-water", &[("water", water.into())]))
     }
 
     pub fn slurry(&self, kg: f64, site: &Site) -> String {

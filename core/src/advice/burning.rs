@@ -77,7 +77,7 @@ mod tests {
             twin.site.started = Some(crate::units::Day(80));
             advise(&twin, TODAY).reasons.contains(&Reason::FirstGas)
         };
-        assert!(first(&new(&[good.clone()])));
+        assert!(first(&new(std::slice::from_ref(&good))));
         assert!(!first(&new(&[])));
         assert!(!first(&new(&[good.clone(), (95, What::Flame { look: FlameLook::Blue })])));
         assert!(!first(&new(&[good.clone(), (95, What::Burned { minutes: 20.0 })])));

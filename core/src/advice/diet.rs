@@ -47,12 +47,14 @@ pub fn protein(o: &Outlook) -> Option<Finding> {
         .then(|| Finding::new(Reason::Protein, Verdict::Feed))
 }
 
-/// What flows in over a week is saltier than a tank bears.
+/// What flows in, water and all, is saltier than a tank bears.
 pub fn salt(o: &Outlook) -> Option<Finding> {
-    let salt_g = lately(o, 7, |made| made.salt_g_per_kg);
-    let water: f64 = o.twin.ledger.window(o.today, 7).map(|day| day.water.get()).sum();
-    let inflow_l = lately(o, 7, |_| 1.0) + water;
-    (salt_g > o.limits.salt_most_g_per_l * inflow_l).then(|| Finding::new(Reason::Salt, Verdict::Feed))
+    let days = mixed(o);
+    let inflow_l: f64 = days.iter().map(|day| day.wet().get() + day.water.get()).sum();
+    let portions = days.iter().flat_map(|day| &day.portions);
+    let salt_g: f64 = portions.map(|portion| make_up(portion.feed).salt_g_per_kg * portion.wet.get()).sum();
+    (days.len() >= MIXED_LEAST && salt_g > o.limits.salt_most_g_per_l * inflow_l)
+        .then(|| Finding::new(Reason::Salt, Verdict::Feed))
 }
 
 /// Bones, plastic, soil: they lie there for good.
@@ -69,9 +71,9 @@ pub fn needs_dung(o: &Outlook) -> Option<Finding> {
     (fed.len() >= 25 && !dung).then(|| Finding::new(Reason::NeedsDung, Verdict::Feed))
 }
 
-/// Days of the last week of which food and water were both told.
+/// Days of the last four of which food and water were both told.
 fn mixed<'a>(o: &'a Outlook) -> Vec<&'a DayAccount> {
-    o.twin.ledger.window(o.today, 7).filter(|day| day.water_told && !day.portions.is_empty()).collect()
+    o.twin.ledger.window(o.today, 4).filter(|day| day.water_told && !day.portions.is_empty()).collect()
 }
 
 /// Days with their water told, below which nothing is said of it. Source: our choice.
@@ -83,7 +85,7 @@ pub fn too_thick(o: &Outlook) -> Option<Finding> {
     let dry: f64 = days.iter().map(|day| day.dry().get()).sum();
     let inflow: f64 = days.iter().map(|day| day.wet().get() + day.water.get()).sum();
     let by_account = days.len() >= MIXED_LEAST && dry > o.limits.slurry_ts_thick * inflow;
-    (by_account || o.told_sign(Sign::ThickSlurry, 2).is_some()).then(|| Finding::new(Reason::TooThick, Verdict::Water))
+    (by_account || o.told_sign(Sign::ThickSlurry, 1).is_some()).then(|| Finding::new(Reason::TooThick, Verdict::Water))
 }
 
 /// Told so, or so much water that it leaves before it is digested.
@@ -92,7 +94,7 @@ pub fn too_thin(o: &Outlook) -> Option<Finding> {
     let inflow: f64 = days.iter().map(|day| day.wet().get() + day.water.get()).sum::<f64>() / days.len().max(1) as f64;
     let stays_d = if o.slurry_c < 25.0 { o.limits.hrt_least_temperate_d } else { o.limits.hrt_least_warm_d };
     let by_account = days.len() >= MIXED_LEAST && inflow * stays_d > o.liquid.get();
-    (by_account || o.told_sign(Sign::WaterySlurry, 2).is_some()).then(|| Finding::new(Reason::TooThin, Verdict::Feed))
+    (by_account || o.told_sign(Sign::WaterySlurry, 1).is_some()).then(|| Finding::new(Reason::TooThin, Verdict::Feed))
 }
 
 #[cfg(test)]
@@ -136,6 +138,6 @@ mod tests {
         check(&daily(4, &[bread.clone(), water(70.0)]), Reason::TooThin, Verdict::Feed, true);
         check(&daily(4, &[bread.clone(), water(9.0)]), Reason::TooThin, Verdict::Feed, false);
         let thick = What::Sign { sign: Sign::ThickSlurry };
-        check(&[(100, bread), (99, thick)], Reason::TooThick, Verdict::Water, true);
+        check(&[(100, bread), (100, thick)], Reason::TooThick, Verdict::Water, true);
     }
 }

@@ -190,8 +190,8 @@ fn thousandths(value: f64) -> f64 {
 fn weight(verdict: Verdict) -> u8 {
     match verdict {
         Verdict::Feed => 0,
-        Verdict::Less => 1,
-        Verdict::Water => 2,
+        Verdict::Water => 1,
+        Verdict::Less => 2,
         Verdict::Warm => 3,
         Verdict::Check => 4,
         Verdict::Hold => 5,
