@@ -1,8 +1,9 @@
 //! What follows from one text is kept whole or not at all, and only if nothing moved meanwhile.
 
-use bellyful::household::{Decision, Due, Household, HouseholdId, Phone, Sender, Situation, Talk};
+use bellyful::household::{Decision, Due, Household, HouseholdId, KeptTwin, Phone, Sender, Situation, Talk};
 use bellyful::store::{Cause, Moment, Store, StoreError, Wanted};
 use bellyful_core::fact::{Fact, What};
+use bellyful_core::twin::Twin;
 use bellyful_core::units::Day;
 use bellyful_tests::stores::on_each_store;
 use chrono::{DateTime, Utc};
@@ -135,4 +136,29 @@ async fn a_fault_before_the_commit_keeps_nothing_and_one_after_it_keeps_all() {
         })
         .await;
     }
+}
+
+/// A twin that another version of the program kept is as good as none: all facts are fetched to rebuild it from.
+#[tokio::test]
+async fn a_twin_that_cannot_be_read_is_rebuilt_from_all_facts() {
+    on_each_store(async |store| {
+        let id = family(&store, "+100").await;
+        let kept = |bytes: Vec<u8>| {
+            let facts = [1, 50].map(|day| Fact { id: i64::from(day), day: Day(day), told_at: 0, what: What::Started });
+            let twin = Some(KeptTwin { day: Day(40), bytes });
+            Decision { facts: facts.to_vec(), twin, ..Decision::default() }
+        };
+        let loaded = async |decision: Decision| {
+            let now = situation(&store, id).await;
+            let decision = Decision { household: now.household.clone(), ..decision };
+            store.keep(Cause::Hand, &now, decision, moment(1)).await.unwrap();
+            let now = situation(&store, id).await;
+            (now.twin.is_some(), now.facts.len())
+        };
+        let readable = Twin::new(1, Day(40)).to_bytes();
+        let foreign = [&[readable[0] - 1], &readable[1..]].concat();
+        assert_eq!(loaded(kept(readable)).await, (true, 1), "what is folded in is not fetched again");
+        assert_eq!(loaded(Decision { facts: vec![], ..kept(foreign) }).await, (false, 2));
+    })
+    .await;
 }
