@@ -29,6 +29,7 @@ pub mod reading;
 mod setup;
 mod signs;
 mod smells;
+mod sour;
 mod stove;
 mod times;
 mod tokens;

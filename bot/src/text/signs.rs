@@ -33,6 +33,7 @@ impl Reader<'_> {
         }
         self.listed_signs(clause);
         self.smells(clause);
+        self.sours(clause);
         self.leaks(clause);
         self.made_signs(clause);
         self.water_in_line(clause);
