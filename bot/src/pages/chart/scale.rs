@@ -5,8 +5,9 @@
 use super::panel::Panel;
 use crate::pages::Tongue;
 
-/// Room under the least of a level, so that it does not lie on the floor. Units: as the panel's.
-const MARGIN: f64 = 1.0;
+/// Room under the least of a level, as a share of its range and at least, so that it does not lie on the floor.
+const MARGIN: f64 = 0.25;
+const MARGIN_LEAST: f64 = 0.3;
 
 pub struct Scale {
     pub from: f64,
@@ -19,7 +20,7 @@ impl Scale {
     pub fn of(panel: &Panel) -> Scale {
         let most = panel.values().fold(f64::MIN, f64::max);
         let least = panel.values().fold(f64::MAX, f64::min);
-        let reach = if panel.level { least - MARGIN } else { 0.0 };
+        let reach = if panel.level { least - ((most - least) * MARGIN).max(MARGIN_LEAST) } else { 0.0 };
         let wide = (most - reach).max(0.2);
         let ten = 10_f64.powf((wide / 2.5).log10().floor());
         let step = [1.0, 2.0, 5.0, 10.0].map(|n| n * ten).into_iter().find(|step| wide / step <= 3.0).unwrap_or(wide);

@@ -128,6 +128,9 @@ pub async fn show(
     let days = asked.days.filter(|days| SPANS.contains(days)).unwrap_or(SPAN);
     let facts = pages.store.facts(id).await?;
     let said = pages.store.story(id, "", (TEXTS_A_DAY * days) as u32).await?;
+    // Before anything was told there is nothing to draw.
+    let begun = facts.iter().map(|fact| fact.day).min().unwrap_or(today);
+    let drawn = days.min(today.since(begun).max(SPANS[0]));
     let believed = Believed::on(&situation, household, today);
     let advice = believed.advise();
     let voice = Voice::in_lang(&pages.mind.catalog, &worker.lang);
@@ -140,9 +143,9 @@ pub async fn show(
     let trail = pages.store.trail(id, TRAIL).await?;
     let visits = pages.store.visits(id, visit::SHOWN).await?;
     let marks = visits.iter().map(|visit| (visit.day, visit::told(&tongue, visit))).collect();
-    let past = past::past(&pages, household, &facts, today.plus(-days), today).await?;
+    let past = past::past(&pages, household, &facts, today.plus(-drawn), today).await?;
     let told = Told { household, facts: &facts, said: &said, believed: &believed, past: &past, visits: marks };
-    let chart = chart(&tongue, today, days, panels(&told, &tongue, &voice, today, days));
+    let chart = chart(&tongue, today, drawn, panels(&told, &tongue, &voice, today, drawn));
     let site = &believed.so_far.site;
     page(&Story {
         id,
@@ -154,7 +157,7 @@ pub async fn show(
         figures: figures(&tongue, &believed, &advice, today),
         spans: spans(&tongue, &SPANS, days),
         chart,
-        weekly: days > WEEKS_OVER,
+        weekly: drawn > WEEKS_OVER,
         lines: said.iter().rev().take(SHOWN).map(|said| line(&tongue, &voice, said)).collect(),
         trail: trail::lines(&tongue, &voice, trail),
         alarm: alarm(&tongue, &voice, &situation),
