@@ -264,7 +264,7 @@ pub struct Decision {
     /// The text held a PIN: its words are not kept.
     pub secret: bool,
     /// Written to the audit trail: who did what, for whom.
-    pub audit: Option<String>,
+    pub audit: Option<crate::deed::Deed>,
 }
 
 /// What becomes of who sees to a household.

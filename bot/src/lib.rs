@@ -6,6 +6,7 @@ pub mod clock;
 mod command;
 pub mod config;
 pub mod converse;
+pub mod deed;
 pub mod demo;
 pub mod door;
 pub mod gateway;

@@ -10,11 +10,13 @@ mod forecast;
 mod guess;
 mod meal;
 mod notice;
+mod past;
 mod season;
 
 pub use ensemble::Ensemble;
 pub use forecast::{AHEAD_D, Forecast};
-pub use season::{SlurryBand, slurry_over};
+pub use past::Past;
+pub use season::slurry_over;
 
 use crate::adm1::Room;
 use crate::fact::{Fact, Walls, standing};
@@ -48,6 +50,15 @@ pub struct Twin {
     pub ensemble: Option<Ensemble>,
 }
 
+/// Of one day: two in three guesses lie between `low` and `high`.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Band {
+    pub day: Day,
+    pub low: f64,
+    pub middle: f64,
+    pub high: f64,
+}
+
 /// Days of feeding told after which a tank without a told starter is followed all the same. Source: our choice.
 const FOLLOWED_AFTER_D: i32 = 2;
 
@@ -73,7 +84,12 @@ impl Twin {
     /// The twin at the dawn of `today`, every standing fact of the days before it folded in.
     ///
     /// Facts of days before the twin's own have been folded already and are passed over.
-    pub fn settle(mut self, facts: &[Fact], today: Day) -> Twin {
+    pub fn settle(self, facts: &[Fact], today: Day) -> Twin {
+        self.settle_seeing(facts, today, |_| {})
+    }
+
+    /// As [`Twin::settle`]; `see` is shown the twin at each dawn on the way, the last too.
+    fn settle_seeing(mut self, facts: &[Fact], today: Day, mut see: impl FnMut(&Twin)) -> Twin {
         let facts: Vec<&Fact> = standing(facts).into_iter().filter(|fact| fact.day < today).collect();
         let mut room = None;
         while self.day < today {
@@ -82,6 +98,7 @@ impl Twin {
             self.pass_day(room.get_or_insert_with(Room::default));
             self.day = day.plus(1);
             self.ledger.forget_before(self.day);
+            see(&self);
         }
         self
     }

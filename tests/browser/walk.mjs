@@ -50,7 +50,7 @@ async function look(page, name, { status, lang, response }) {
     wide: document.documentElement.scrollWidth - document.documentElement.clientWidth,
     empty: document.querySelector('main')?.innerText.trim().length ?? 0,
     // A message that no catalogue has is shown as its id.
-    ids: (document.body.innerText.match(/\b(nav|today|map|report|out|photo|tokens|house|figure|form|setup|cast|prog|visit|check|said|try)-[a-z_]+/g) ?? []),
+    ids: (document.body.innerText.match(/\b(nav|today|map|report|out|photo|tokens|house|figure|form|setup|cast|prog|visit|check|said|did|days|try)-[a-z_]+/g) ?? []),
     small: [...document.querySelectorAll('button, input:not([type=hidden]), select')].filter(e => {
       const box = e.getBoundingClientRect()
       return box.height > 0 && box.height < 24
@@ -115,7 +115,8 @@ await first.click('.compose button')
 const pages = [
   ['today', '/', 'viewer'], ['today-well', '/?need=well', 'viewer'], ['today-nobody', '/?find=zzz', 'viewer'],
   ['household', '/household/1', 'viewer'], ['danger', '/household/2', 'viewer'],
-  ['household-year', '/household/3?days=365', 'viewer'], ['what-if', '/household/1?ration=3&water=6#what-if', 'viewer'],
+  ['household-year', '/household/3?days=365', 'viewer'], ['household-years', '/household/3?days=1826', 'viewer'],
+  ['days', '/household/2/days', 'viewer'], ['nowhere', '/nowhere', 'viewer', 404], ['what-if', '/household/1?ration=3&water=6#what-if', 'viewer'],
   ['what-if-wrong', '/household/1?ration=much', 'viewer'], ['nobody', '/household/999', 'viewer', 404],
   ['visit-new', '/household/1/visit?errand=new_tank', 'field'], ['visit-fault', '/household/1/visit?errand=fault', 'field'],
   ['programme', '/programme', 'viewer'], ['report', '/programme/report', 'viewer'],
@@ -159,6 +160,8 @@ for (const lang of langs) {
         await page.goto(`${url}/household/1`)
         for (const summary of await page.$$('section#phones summary, section#settings summary')) await summary.click()
         await look(page, `household-open-${lang}-${width}`, { lang })
+        await page.goto(`${url}/`)
+        if (!(await page.$('#map .map a'))) say('no household is on the map')
       }
       await page.context().close()
     }

@@ -100,6 +100,35 @@ async fn a_form_from_elsewhere_is_refused() {
 }
 
 #[tokio::test(flavor = "multi_thread")]
+async fn a_path_that_leads_nowhere_is_a_page_in_the_readers_language() {
+    let (node, url) = node().await;
+    let reader = NewStaff {
+        name: "asha".into(),
+        phone: None,
+        gateway: None,
+        lang: "fr".into(),
+        role: "viewer".into(),
+        password_hash: Some(hash("right").expect("randomness")),
+    };
+    node.store.add_staff(&reader).await.expect("added");
+    let cookie = login(&url, "asha", "right").await.expect("may log in");
+    // The last is there for another method only.
+    for path in ["/nowhere", "/household/1/nowhere", "/logout"] {
+        for (cookie, accepted, lang, said) in
+            [("", "sw", "sw", "Hakuna ukurasa kama huo"), (cookie.as_str(), "sw", "fr", "existe pas.")]
+        {
+            let call = client_without_redirects().get(format!("{url}{path}"));
+            let response = call.header("cookie", cookie).header("accept-language", accepted).send().await;
+            let response = response.expect("answers");
+            assert_eq!(response.status(), 404, "{path}");
+            assert!(response.headers().contains_key("content-security-policy"), "{path}");
+            let page = response.text().await.expect("text");
+            assert!(page.contains(&format!("<html lang=\"{lang}\">")) && page.contains(said), "{path}: {page}");
+        }
+    }
+}
+
+#[tokio::test(flavor = "multi_thread")]
 async fn a_session_ends_with_the_log_out() {
     let (_node, url) = node().await;
     let cookie = login(&url, "field", "right").await.expect("may log in");

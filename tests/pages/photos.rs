@@ -3,6 +3,7 @@
 use crate::access::{login, node};
 use crate::work::{Browser, household};
 use bellyful::household::{Decision, Sender};
+use bellyful::pages::visit::Errand;
 use bellyful::store::{Cause, Size, Wanted};
 use bellyful_tests::network::client_without_redirects as client;
 use bellyful_tests::stores::on_each_store;
@@ -103,14 +104,14 @@ async fn photos_outlive_a_move_to_another_database_and_are_erased_with_their_hou
         let visit = bellyful::store::Visit {
             at: Utc::now(),
             day: bellyful_core::units::Day(0),
-            kind: "fault".into(),
+            kind: Errand::Fault,
             staff: "Asha".into(),
             found: [("valve".to_owned(), true)].into(),
             note: String::new(),
             photos: vec![],
         };
         let photo = bellyful::photo::made_anew(&dot()).expect("a photo");
-        store.keep_visit(1, &visit, vec![photo.clone(), photo.clone()], "Asha was there.").await.expect("kept");
+        store.keep_visit(1, &visit, vec![photo.clone(), photo.clone()]).await.expect("kept");
         let ids = store.visits(1, 9).await.expect("read").remove(0).photos;
         assert_eq!(ids.len(), 2);
         assert_eq!(store.photo(1, ids[0], Size::Whole).await.expect("read"), Some(photo.whole.clone()));

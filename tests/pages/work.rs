@@ -4,8 +4,9 @@ use crate::access::{login, node};
 use bellyful::household::{Decision, Phone};
 use bellyful::message::Inbound;
 use bellyful::mind::Mind;
+use bellyful::pages::hash;
 use bellyful::setup::{Setup, set_up};
-use bellyful::store::{Arrival, Cause, Store};
+use bellyful::store::{Arrival, Cause, NewStaff, Store};
 use bellyful::workbench::nobody;
 use bellyful_core::fact::{Fact, Unit, What};
 use bellyful_core::feeds::Feed;
@@ -32,6 +33,17 @@ pub async fn household(store: &Store) {
         household.next_fact += 1;
     }
     store.keep(Cause::Hand, &nobody(), decision, now).await.expect("kept");
+}
+
+fn reader(name: &str, lang: &str) -> NewStaff {
+    NewStaff {
+        name: name.into(),
+        phone: None,
+        gateway: None,
+        lang: lang.into(),
+        role: "viewer".into(),
+        password_hash: Some(hash("right").expect("randomness")),
+    }
 }
 
 pub struct Browser {
@@ -74,7 +86,9 @@ async fn a_field_worker_does_a_days_work_on_the_pages() {
     let browser = Browser { url, cookie };
 
     // Taken by one, seen by all; done once.
-    assert!(browser.get("/").await.contains("I see to it: =Lantana"));
+    let today = browser.get("/").await;
+    assert!(today.contains("I see to it: =Lantana"));
+    assert!(today.contains("<a href=\"/\" aria-current=\"page\">Today</a><a href=\"/programme\">"), "{today}");
     assert_eq!(browser.post("/household/1/care", &[("act", "take")]).await.0, 303);
     assert!(browser.get("/").await.contains("field sees to it."));
     assert_eq!(browser.post("/household/1/care", &[("act", "done")]).await.0, 303);
@@ -87,6 +101,21 @@ async fn a_field_worker_does_a_days_work_on_the_pages() {
     let page = browser.get("/household/1").await;
     assert!(page.contains("Check of a new tank: 1 good, to mend: Gas-tight."), "{page}");
     assert!(!page.contains("<i>again") && page.contains("Visits"));
+    let next = browser.get("/household/1/visit").await;
+    assert!(next.contains("Earlier visits") && next.contains("to mend: Gas-tight."), "{next}");
+
+    // What was done is told in the language of who reads it; the words of people stay theirs.
+    assert_eq!(browser.post("/household/1/note", &[("note", "valve sticks")]).await.0, 303);
+    node.store.add_staff(&reader("asha", "hi")).await.expect("added");
+    let cookie = login(&browser.url, "asha", "right").await.expect("may log in");
+    let hindi = Browser { url: browser.url.clone(), cookie }.get("/household/1").await;
+    assert!(hindi.contains("field ने देख लिया।") && hindi.contains("field: valve sticks"), "{hindi}");
+    assert!(!hindi.contains("has seen to it"), "{hindi}");
+
+    // A row a day, to be read off without a mouse.
+    let table = browser.get("/household/1/days").await;
+    assert!(table.contains("<td>3.0 cow dung</td>") && table.matches("<tr>").count() == 31, "{table}");
+    assert!(browser.get("/household/1/days?days=120").await.matches("<tr>").count() == 121);
 
     // A fault is looked at by a list of its own: what only a new tank is asked is neither shown nor kept.
     let form = browser.get("/household/1/visit?errand=fault").await;

@@ -3,8 +3,10 @@
 use crate::keeping::{family, keep_by_hand, moment, phone};
 use crate::order::{arrive_and_claim, text};
 use crate::outbox::reply_to;
+use bellyful::deed::Did;
 use bellyful::household::{Alarm, CareNow, Decision, Due, KeptTwin, Sender};
 use bellyful::message::{Kind, Outbound, answer_id};
+use bellyful::pages::visit::Errand;
 use bellyful::staff::line::Line;
 use bellyful::store::{Cause, Lane, NewStaff, Outcome, PartKey, Store, Visit, Waiting, Wanted};
 use bellyful_core::fact::{Fact, Sign, What};
@@ -55,7 +57,7 @@ async fn kept_for_forgetting(store: &Store) -> i64 {
         alarm: Some(Alarm { signs: vec![Sign::GasLeak], said: "gas smell in the kitchen".into(), at: moment(1) }),
         care: Some(CareNow::Taken { staff: "Wanjiru".into(), need: "alarm".into() }),
         line: Some((staff.id, Line { more: vec!["12 the Okelos".into()], ..Line::default() })),
-        audit: Some("Wanjiru wrote to the Okelos".into()),
+        audit: Some(Did::Noted { words: "wrote to the Okelos".into() }.by("Wanjiru")),
         ..Decision::default()
     };
     store.keep(Cause::Text(&claim), &situation, decision, moment(2)).await.unwrap();
@@ -67,13 +69,13 @@ async fn kept_for_forgetting(store: &Store) -> i64 {
     let visit = Visit {
         at: moment(4),
         day: Day(9),
-        kind: "fault".into(),
+        kind: Errand::Fault,
         staff: "Wanjiru".into(),
         found: Default::default(),
         note: "the Okelos' kitchen".into(),
         photos: vec![],
     };
-    store.keep_visit(id, &visit, vec![], "a visit to the Okelos").await.unwrap();
+    store.keep_visit(id, &visit, vec![]).await.unwrap();
     let key =
         PartKey { gateway: "plain".into(), sender: NUMBER.into(), recipient: String::new(), reference: 7, total: 2 };
     store.keep_part(&key, 1, "of the kitchen", moment(5)).await.unwrap();

@@ -1,5 +1,6 @@
 //! Field workers by text: the PIN that guards families' affairs, what each role may order, and MORE.
 
+use bellyful::deed::{Did, Written};
 use bellyful::household::{Decision, Phone};
 use bellyful::message::{Inbound, Outbound};
 use bellyful::mind::Mind;
@@ -122,7 +123,7 @@ async fn wrong_pins_lock_for_an_hour_and_tell_the_managers() {
     road.check(WORKER, "pin 4711", "holds for today").await;
     road.check(WORKER, "history 1", "Atieno").await;
     let trail = road.store.trail(0, 50).await.expect("read");
-    assert!(trail.iter().any(|(_, what)| what == "Brian is locked after wrong PINs"), "{trail:?}");
+    assert!(trail.iter().any(|(_, what)| *what == Written::Deed(Did::GotLocked.by("Brian"))), "{trail:?}");
 }
 
 #[tokio::test]
@@ -333,7 +334,7 @@ async fn a_lifted_cap_lets_a_family_text_on() {
 async fn where_a_pin_is_needed_who_has_none_is_asked_to_choose_one() {
     let mut road = Road::new().await;
     road.family("+99900000123", TANK).await;
-    road.store.set(NEEDS_PIN, Some("yes"), "set", road.now).await.expect("kept");
+    road.store.set(NEEDS_PIN, Some("yes"), &Did::SetPinNeed { all: true }.by("Asha"), road.now).await.expect("kept");
     for text in ["history 1", "who needs me", "tell 1 hello", "for 1: fed 5 kg"] {
         road.check(WORKER, text, "you need a PIN. Choose one").await;
     }

@@ -296,8 +296,17 @@ staff-person = { $name } ({ $number }) asks you to call.
 staff-unknown = I know no household "{ $said }". Text its number or name.
 staff-which = Which one? Text its number: { $list }.
 staff-help = Text: who needs me, history 12, for 12: fed 5 kg, note 12 new valve, tell 12 I come Tuesday, take 12, hand back 12, lift 12, ok 12, done 12.
-staff-history = { $name }: 7 d fed { $kg } kg on { $days } d, OLR { $olr } kg VS/m3/d, water { $water } L, cooked { $minutes } min. Advice: { $verdict }, { $ration } kg/d, risk { $risk }%. Last text { $ago } d ago.
+staff-history = { $name }: 7 d fed { $kg } kg on { $days } d, OLR { $olr } kg VS/m3/d, water { $water } L, cooked { $minutes } min. Advice: { staff-verdict }, { $ration } kg/d, risk { $risk }%. Last text { $ago } d ago.
 staff-history-more = MORE tells it day by day.
+staff-verdict = { $verdict ->
+   *[feed] feed
+    [less] feed less
+    [hold] no feed
+    [water] add water
+    [warm] keep warm
+    [check] look at it
+    [danger] danger
+}
 staff-noted = For { $name }: { $reply }
 staff-needs = { $count ->
     [one] { $count } needs you.

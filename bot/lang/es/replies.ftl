@@ -295,8 +295,17 @@ staff-person = { $name } ({ $number }) pide que le llame.
 staff-unknown = No conozco el hogar "{ $said }". Escriba su numero o nombre.
 staff-which = ¿Cual? Escriba su numero: { $list }.
 staff-help = Escriba: mi lista, history 12, for 12: fed 5 kg, nota 12 llave nueva, dile a 12 llego el martes, tomo 12, devuelvo 12, quita el limite 12, ok 12, listo 12.
-staff-history = { $name }: 7 d, { $kg } kg en { $days } d, OLR { $olr } kg VS/m3/d, agua { $water } L, cocino { $minutes } min. Consejo: { $verdict }, { $ration } kg/d, riesgo { $risk }%. Ultimo mensaje hace { $ago } d.
+staff-history = { $name }: 7 d, { $kg } kg en { $days } d, OLR { $olr } kg VS/m3/d, agua { $water } L, cocino { $minutes } min. Consejo: { staff-verdict }, { $ration } kg/d, riesgo { $risk }%. Ultimo mensaje hace { $ago } d.
 staff-history-more = MAS lo cuenta dia por dia.
+staff-verdict = { $verdict ->
+   *[feed] cargar
+    [less] cargar menos
+    [hold] no cargar
+    [water] echar agua
+    [warm] abrigar
+    [check] revisar
+    [danger] peligro
+}
 staff-noted = Para { $name }: { $reply }
 staff-needs = { $count ->
     [one] { $count } le necesita.

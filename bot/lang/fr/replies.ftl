@@ -295,8 +295,17 @@ staff-person = { $name } ({ $number }) vous demande de l'appeler.
 staff-unknown = Je ne connais pas le foyer "{ $said }". Ecrivez son numéro ou son nom.
 staff-which = Lequel? Ecrivez son numéro: { $list }.
 staff-help = Ecrivez: ma liste, history 12, for 12: fed 5 kg, note 12 vanne neuve, dis à 12 je viens mardi, je prends 12, je rends 12, lever la limite 12, ok 12, fait 12.
-staff-history = { $name }: 7 j, { $kg } kg en { $days } j, OLR { $olr } kg VS/m3/j, eau { $water } L, cuisiné { $minutes } min. Conseil: { $verdict }, { $ration } kg/j, risque { $risk }%. Dernier message il y a { $ago } j.
+staff-history = { $name }: 7 j, { $kg } kg en { $days } j, OLR { $olr } kg VS/m3/j, eau { $water } L, cuisiné { $minutes } min. Conseil: { staff-verdict }, { $ration } kg/j, risque { $risk }%. Dernier message il y a { $ago } j.
 staff-history-more = PLUS le dit jour par jour.
+staff-verdict = { $verdict ->
+   *[feed] charger
+    [less] charger moins
+    [hold] ne pas charger
+    [water] ajouter de l'eau
+    [warm] garder au chaud
+    [check] vérifier
+    [danger] danger
+}
 staff-noted = Pour { $name }: { $reply }
 staff-needs = { $count ->
     [one] { $count } a

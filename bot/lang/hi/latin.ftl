@@ -287,8 +287,17 @@ staff-person = { $name } ({ $number }) chahte hain ki aap phone karen.
 staff-unknown = "{ $said }" naam ka ghar nahi mila. Number ya naam likhen.
 staff-which = Kaun sa? Uska number likhiye: { $list }.
 staff-help = Likhen: who needs me, history 12, for 12: fed 5 kg, note 12 naya valve, tell 12 kal aaunga, take 12, hand back 12, lift 12, ok 12, done 12.
-staff-history = { $name }: 7 din: { $days } din mein { $kg } kilo, OLR { $olr } kg VS/m3/d, paani { $water } litre, pakaya { $minutes } min. Salah: { $verdict }, { $ration } kg/d, khatra { $risk }%. Aakhri message { $ago } din pehle.
+staff-history = { $name }: 7 din: { $days } din mein { $kg } kilo, OLR { $olr } kg VS/m3/d, paani { $water } litre, pakaya { $minutes } min. Salah: { staff-verdict }, { $ration } kg/d, khatra { $risk }%. Aakhri message { $ago } din pehle.
 staff-history-more = MORE se din-din ka haal.
+staff-verdict = { $verdict ->
+   *[feed] khana dalen
+    [less] kam dalen
+    [hold] khana nahi
+    [water] paani dalen
+    [warm] garam rakhen
+    [check] jaanchen
+    [danger] khatra
+}
 staff-noted = { $name } ke liye: { $reply }
 staff-needs = { $count ->
     [one] { $count } ghar

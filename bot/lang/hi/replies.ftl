@@ -287,8 +287,17 @@ staff-person = { $name } ({ $number }) चाहते हैं कि आप �
 staff-unknown = "{ $said }" नाम का घर नहीं मिला। नंबर या नाम लिखें।
 staff-which = कौन सा? उसका नंबर लिखें: { $list }।
 staff-help = लिखें: who needs me, history 12, for 12: fed 5 kg, note 12 नया वाल्व, tell 12 कल, take 12, hand back 12, lift 12, ok 12, done 12.
-staff-history = { $name }: 7 दिन: { $days } दिन में { $kg } किलो, OLR { $olr } kg VS/m3/d, पानी { $water } L, पकाया { $minutes } मिनट। सलाह: { $verdict }, { $ration } kg/d, खतरा { $risk }%। आखिरी मैसेज { $ago } दिन पहले।
+staff-history = { $name }: 7 दिन: { $days } दिन में { $kg } किलो, OLR { $olr } kg VS/m3/d, पानी { $water } L, पकाया { $minutes } मिनट। सलाह: { staff-verdict }, { $ration } kg/d, खतरा { $risk }%। आखिरी मैसेज { $ago } दिन पहले।
 staff-history-more = MORE से दिन-दिन का हाल।
+staff-verdict = { $verdict ->
+   *[feed] खाना डालें
+    [less] कम डालें
+    [hold] खाना नहीं
+    [water] पानी डालें
+    [warm] गर्म रखें
+    [check] जाँचें
+    [danger] ख़तरा
+}
 staff-noted = { $name } के लिए: { $reply }
 staff-needs = { $count ->
     [one] { $count } घर

@@ -295,8 +295,17 @@ staff-person = { $name } ({ $number }) pede que lhe ligue.
 staff-unknown = Nao conheco a casa "{ $said }". Escreva o numero ou o nome.
 staff-which = Qual? Escreva o numero: { $list }.
 staff-help = Escreva: minha lista, history 12, for 12: fed 5 kg, nota 12 torneira nova, diga a 12 chego na terca, assumo 12, devolvo 12, tirar limite 12, ok 12, feito 12.
-staff-history = { $name }: 7 d, { $kg } kg em { $days } d, OLR { $olr } kg VS/m3/d, agua { $water } L, cozinhou { $minutes } min. Conselho: { $verdict }, { $ration } kg/d, risco { $risk }%. Ultima mensagem ha { $ago } d.
+staff-history = { $name }: 7 d, { $kg } kg em { $days } d, OLR { $olr } kg VS/m3/d, agua { $water } L, cozinhou { $minutes } min. Conselho: { staff-verdict }, { $ration } kg/d, risco { $risk }%. Ultima mensagem ha { $ago } d.
 staff-history-more = MAIS conta dia a dia.
+staff-verdict = { $verdict ->
+   *[feed] dar comida
+    [less] dar menos
+    [hold] nao dar comida
+    [water] por agua
+    [warm] manter quente
+    [check] verificar
+    [danger] perigo
+}
 staff-noted = Para { $name }: { $reply }
 staff-needs = { $count ->
     [one] { $count } precisa de si.

@@ -288,8 +288,17 @@ staff-person = { $name } ({ $number }) anaomba umpigie.
 staff-unknown = Sijui nyumba "{ $said }". Andika namba au jina lake.
 staff-which = Ipi? Andika namba yake: { $list }.
 staff-help = Andika: orodha yangu, history 12, for 12: fed 5 kg, andika 12 valvu mpya, waambie 12 nakuja, chukua 12, rudisha 12, ondoa kikomo 12, ok 12, tayari 12.
-staff-history = { $name }: siku 7 kilo { $kg } kwa siku { $days }, OLR { $olr } kg VS/m3/d, maji lita { $water }, kupika dk { $minutes }. Ushauri: { $verdict }, kg { $ration }/d, hatari { $risk }%. Ujumbe wa mwisho siku { $ago }.
+staff-history = { $name }: siku 7 kilo { $kg } kwa siku { $days }, OLR { $olr } kg VS/m3/d, maji lita { $water }, kupika dk { $minutes }. Ushauri: { staff-verdict }, kg { $ration }/d, hatari { $risk }%. Ujumbe wa mwisho siku { $ago }.
 staff-history-more = ZAIDI husema siku kwa siku.
+staff-verdict = { $verdict ->
+   *[feed] weka chakula
+    [less] punguza chakula
+    [hold] usiweke chakula
+    [water] ongeza maji
+    [warm] weka joto
+    [check] kagua
+    [danger] hatari
+}
 staff-noted = Kwa { $name }: { $reply }
 staff-needs = { $count ->
     [one] { $count } anakuhitaji.

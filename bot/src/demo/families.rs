@@ -35,6 +35,8 @@ pub enum Way {
 pub struct Family {
     pub name: &'static str,
     pub number: &'static str,
+    /// A town that there is, so that it has a place on the map; that such a family lives there is invented.
+    pub town: &'static str,
     pub lang: &'static str,
     pub way: Way,
     /// Starter, and how many days before its first text it was put in. Units: kg, d.
@@ -43,14 +45,49 @@ pub struct Family {
 
 /// Numbers under a country code that no country has.
 pub const FAMILIES: [Family; 8] = [
-    Family { name: "Otelo", number: "+99900000101", lang: "en", way: Way::Steady, seeded: (160.0, 60) },
-    Family { name: "Mirembo", number: "+99900000102", lang: "en", way: Way::Feast, seeded: (140.0, 90) },
-    Family { name: "Askari", number: "+99900000103", lang: "en", way: Way::Highland, seeded: (150.0, 120) },
-    Family { name: "Tandeka", number: "+99900000104", lang: "en", way: Way::Silent, seeded: (120.0, 45) },
-    Family { name: "Lumo", number: "+99900000105", lang: "en", way: Way::New, seeded: (80.0, 21) },
-    Family { name: "Pirot", number: "+99900000106", lang: "en", way: Way::Greasy, seeded: (150.0, 80) },
-    Family { name: "Salvera", number: "+99900000107", lang: "es", way: Way::Buckets, seeded: (180.0, 70) },
-    Family { name: "Nyoka", number: "+99900000108", lang: "sw", way: Way::Leaky, seeded: (150.0, 50) },
+    Family {
+        name: "Otelo",
+        number: "+99900000101",
+        town: "Muyinga",
+        lang: "en",
+        way: Way::Steady,
+        seeded: (160.0, 60),
+    },
+    Family { name: "Mirembo", number: "+99900000102", town: "Ngara", lang: "en", way: Way::Feast, seeded: (140.0, 90) },
+    Family {
+        name: "Askari",
+        number: "+99900000103",
+        town: "Kayanza",
+        lang: "en",
+        way: Way::Highland,
+        seeded: (150.0, 120),
+    },
+    Family {
+        name: "Tandeka",
+        number: "+99900000104",
+        town: "Kibondo",
+        lang: "en",
+        way: Way::Silent,
+        seeded: (120.0, 45),
+    },
+    Family { name: "Lumo", number: "+99900000105", town: "Ngozi", lang: "en", way: Way::New, seeded: (80.0, 21) },
+    Family {
+        name: "Pirot",
+        number: "+99900000106",
+        town: "Kakonko",
+        lang: "en",
+        way: Way::Greasy,
+        seeded: (150.0, 80),
+    },
+    Family {
+        name: "Salvera",
+        number: "+99900000107",
+        town: "Ruyigi",
+        lang: "es",
+        way: Way::Buckets,
+        seeded: (180.0, 70),
+    },
+    Family { name: "Nyoka", number: "+99900000108", town: "Muyinga", lang: "sw", way: Way::Leaky, seeded: (150.0, 50) },
 ];
 
 /// The invented field worker's name and number.

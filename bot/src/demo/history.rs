@@ -144,18 +144,15 @@ impl Teller<'_> {
     }
 }
 
-/// A family of the invented district lives in its invented climate.
+/// A family lives in a town of the map and in the invented climate of its district.
 fn sited(decision: &mut Decision, family: &Family, days_ago: u32, at: DateTime<Utc>) {
     let Some(household) = &mut decision.household else { return };
     let day = local_day(at, &household.time_zone).plus(-(days_ago as i32));
-    let fact = Fact {
-        id: household.next_fact,
-        day,
-        told_at: at.timestamp(),
-        what: What::Sited { normals: families::climate(family.way) },
-    };
-    household.next_fact += 1;
-    decision.facts.push(fact);
+    let normals = families::climate(family.way);
+    for what in [What::Place { name: family.town.into() }, What::Sited { normals }] {
+        decision.facts.push(Fact { id: household.next_fact, day, told_at: at.timestamp(), what });
+        household.next_fact += 1;
+    }
 }
 
 /// A text as the demo's gateway hands it over.

@@ -70,16 +70,32 @@ pub struct Worker {
 }
 
 impl Worker {
-    /// For the bar over each page.
-    pub fn bar(&self) -> Bar {
-        Bar { name: self.name.clone(), leads: self.role == Role::Lead }
+    /// For the bar over each page; `at`: the entry of the menu under which the page stands, empty for none.
+    pub fn bar(&self, at: &'static str) -> Bar {
+        Bar { name: self.name.clone(), role: self.role, at }
     }
 }
 
 /// Who is logged in, as the bar over each page has it.
 pub struct Bar {
     name: String,
-    pub leads: bool,
+    role: Role,
+    pub at: &'static str,
+}
+
+impl Bar {
+    /// Where the menu leads, and the messages that say so.
+    const MENU: [(&str, &str, Role); 4] = [
+        ("/", "nav-today", Role::Viewer),
+        ("/programme", "nav-programme", Role::Viewer),
+        ("/broadcast", "nav-broadcast", Role::Lead),
+        ("/setup", "nav-setup", Role::Lead),
+    ];
+
+    pub fn menu(&self) -> impl Iterator<Item = (&'static str, &'static str)> {
+        let open = Bar::MENU.into_iter().filter(|(_, _, least)| self.role >= *least);
+        open.map(|(path, name, _)| (path, name))
+    }
 }
 
 impl fmt::Display for Bar {
@@ -107,12 +123,13 @@ const LEAD: Gate = Staff(Role::Lead);
 const READ: Gate = Token(Scope::Read);
 
 /// Who may use each route.
-pub const TABLE: [(&str, Method, Gate); 43] = [
+pub const TABLE: [(&str, Method, Gate); 44] = [
     ("/", Method::GET, VIEWER),
     ("/login", Method::GET, Open),
     ("/login", Method::POST, Open),
     ("/logout", Method::POST, VIEWER),
     ("/household/{id}", Method::GET, VIEWER),
+    ("/household/{id}/days", Method::GET, VIEWER),
     ("/household/{id}/care", Method::POST, FIELD),
     ("/household/{id}/note", Method::POST, FIELD),
     ("/household/{id}/settings", Method::POST, FIELD),
@@ -160,8 +177,7 @@ pub const WORKER: &str = "worker";
 /// who called.
 pub async fn check(State(pages): State<Arc<Pages>>, session: Session, request: Request, next: Next) -> Response {
     let (mut call, body) = request.into_parts();
-    let accepted = call.headers.get(header::ACCEPT_LANGUAGE).and_then(|value| value.to_str().ok());
-    let tongue = Tongue::asked_for(&pages.mind, accepted.unwrap_or_default());
+    let tongue = Tongue::of_browser(&pages.mind, &call.headers);
     call.extensions.insert(tongue.clone());
     match gate(&pages, &session, &call).await {
         Err(refused) => spoken(tongue, refused),

@@ -160,7 +160,7 @@ pub async fn follow(
 ) -> Result<Response, Broken> {
     let broadcast = pages.store.broadcast(id).await?.ok_or(Broken::NoBroadcast(id))?;
     let tongue = pages.tongue(&worker);
-    page(&One { worker: worker.bar(), row: row(&tongue, broadcast), tongue })
+    page(&One { worker: worker.bar("/broadcast"), row: row(&tongue, broadcast), tongue })
 }
 
 /// Takes back what has not gone yet.
@@ -189,7 +189,7 @@ async fn form(pages: &Pages, worker: &Worker, asked: Asked, preview: Option<Prev
     let places = all_places.into_iter().map(|place| (place.clone(), place)).collect();
     let past = pages.store.broadcasts().await?.into_iter().map(|broadcast| row(&tongue, broadcast)).collect();
     page(&BroadcastPage {
-        worker: worker.bar(),
+        worker: worker.bar("/broadcast"),
         key: asked.key,
         langs: list(anybody(&tongue.say("cast-all-langs"), asked.lang.is_empty()), langs, &asked.lang),
         places: list(anybody(&tongue.say("cast-all-places"), asked.place.is_empty()), places, &asked.place),

@@ -15,7 +15,8 @@ mod setup;
 mod spark;
 pub(crate) mod today;
 mod tongue;
-mod visit;
+mod trail;
+pub mod visit;
 
 use crate::jobs::Clock;
 use crate::mind::Mind;
@@ -23,8 +24,8 @@ use crate::reply::catalog::Value;
 use crate::store::{Store, StoreError};
 use askama::Template;
 use axum::Router;
-use axum::extract::DefaultBodyLimit;
-use axum::http::{HeaderValue, StatusCode, header};
+use axum::extract::{DefaultBodyLimit, State};
+use axum::http::{HeaderMap, HeaderValue, StatusCode, header};
 use axum::response::{Html, IntoResponse, Response};
 use axum::routing::{get, post};
 pub use login::hash;
@@ -34,7 +35,7 @@ use tower_http::csrf::CsrfLayer;
 use tower_http::set_header::SetResponseHeaderLayer;
 use tower_sessions::cookie::SameSite;
 use tower_sessions::cookie::time::Duration;
-use tower_sessions::{Expiry, SessionManagerLayer};
+use tower_sessions::{Expiry, Session, SessionManagerLayer};
 
 /// What all pages need.
 pub struct Pages {
@@ -80,6 +81,7 @@ pub fn routes(pages: Arc<Pages>) -> Router {
         .route("/login", get(login::show).post(login::enter))
         .route("/logout", post(login::leave))
         .route("/household/{id}", get(household::show))
+        .route("/household/{id}/days", get(household::days))
         .route("/household/{id}/care", post(today::care))
         .route("/household/{id}/note", post(household::note))
         .route("/household/{id}/settings", post(household::settle))
@@ -113,9 +115,18 @@ pub fn routes(pages: Arc<Pages>) -> Router {
         .route("/look.css", get(look))
         .merge(crate::api::routes())
         .route_layer(axum::middleware::from_fn_with_state(pages.clone(), access::check))
+        .fallback(nowhere)
+        .method_not_allowed_fallback(nowhere)
         .layer(sessions)
         .with_state(pages);
     guarded(routes)
+}
+
+/// A path that leads to nothing, said in the language of who is logged in, else the browser's.
+async fn nowhere(State(pages): State<Arc<Pages>>, session: Session, headers: HeaderMap) -> Response {
+    let worker: Option<access::Worker> = session.get(access::WORKER).await.ok().flatten();
+    let tongue = worker.map_or_else(|| Tongue::of_browser(&pages.mind, &headers), |worker| pages.tongue(&worker));
+    spoken(tongue, Broken::NoPage.into_response())
 }
 
 /// No page reaches outside, runs scripts, is framed, or takes a form from elsewhere.

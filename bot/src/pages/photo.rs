@@ -126,8 +126,7 @@ pub async fn remove(
     Extension(worker): Extension<Worker>,
     Path((household, photo)): Path<(i64, i64)>,
 ) -> Result<Redirect, Broken> {
-    let line = format!("{} took a photo away", worker.name);
-    if !pages.store.remove_photo(household, photo, &line, (pages.clock)()).await? {
+    if !pages.store.remove_photo(household, photo, &worker.name, (pages.clock)()).await? {
         return Err(Broken::NoPage);
     }
     Ok(Redirect::to(&format!("/household/{household}#visits")))

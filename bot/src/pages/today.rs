@@ -143,7 +143,7 @@ pub async fn show(
         map: drawn(&tongue, &found, wanted.map_or("", Need::id)),
         within: within.map(|within| within.to_string()).unwrap_or_default(),
         tongue,
-        worker: worker.bar(),
+        worker: worker.bar("/"),
         rows,
         tallies,
         pressing,

@@ -4,6 +4,7 @@
 
 use crate::mind::Mind;
 use crate::reply::catalog::{Catalog, FALLBACK, Value, Values};
+use axum::http::{HeaderMap, header};
 use bellyful_core::units::Day;
 use chrono::{DateTime, Datelike, Duration, NaiveDate, Utc};
 use fluent_langneg::{NegotiationStrategy, accepted_languages, negotiate_languages};
@@ -29,6 +30,12 @@ impl Tongue {
         Tongue { mind: mind.clone(), lang: lang.to_owned() }
     }
 
+    /// What a browser asks for in its headers.
+    pub fn of_browser(mind: &Arc<Mind>, headers: &HeaderMap) -> Tongue {
+        let accepted = headers.get(header::ACCEPT_LANGUAGE).and_then(|value| value.to_str().ok());
+        Tongue::asked_for(mind, accepted.unwrap_or_default())
+    }
+
     /// What a browser asks for: the value of `Accept-Language` (RFC 9110, 12.5.4).
     pub fn asked_for(mind: &Arc<Mind>, accepted: &str) -> Tongue {
         let weight = |part: &&str| part.split_once(";q=").and_then(|(_, q)| q.trim().parse().ok()).unwrap_or(1.0_f64);
@@ -40,11 +47,6 @@ impl Tongue {
             mind.catalog.languages().filter(with_pages).filter_map(|code| code.parse().ok()).collect();
         let fitting = negotiate_languages(&wanted, &ours, None, NegotiationStrategy::Filtering);
         Tongue::of(mind, fitting.first().map_or(FALLBACK, |lang| lang.language.as_str()))
-    }
-
-    /// What the trail and the log are written in, whoever acts.
-    pub fn of_record(mind: &Arc<Mind>) -> Tongue {
-        Tongue::of(mind, FALLBACK)
     }
 
     /// For `<html lang>`.

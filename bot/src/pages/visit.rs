@@ -75,8 +75,9 @@ pub const CHECKS: [Check; 19] = [
 
 /// Longest note.
 const NOTE_MOST: usize = 1000;
-/// Visits shown on a household's page.
+/// Visits shown on a household's page, and to who fills in the next one.
 pub const SHOWN: u32 = 20;
+const EARLIER: u32 = 5;
 
 #[derive(Template)]
 #[template(path = "visit.html")]
@@ -88,6 +89,26 @@ struct VisitPage {
     errand: Errand,
     /// Id and words of each.
     checks: Vec<(&'static str, String)>,
+    /// Earlier ones, latest first.
+    visits: Vec<Visited>,
+    /// Photos can be taken away here.
+    acts: bool,
+}
+
+/// A visit, as it is listed.
+pub struct Visited {
+    pub when: String,
+    pub told: String,
+    pub photos: Vec<i64>,
+}
+
+pub fn listed(tongue: &Tongue, visits: &[Visit]) -> Vec<Visited> {
+    let one = |visit: &Visit| Visited {
+        when: format!("{}, {}", tongue.day(visit.day), visit.staff),
+        told: told(tongue, visit),
+        photos: visit.photos.clone(),
+    };
+    visits.iter().map(one).collect()
 }
 
 #[derive(Deserialize)]
@@ -108,9 +129,11 @@ pub async fn show(
     page(&VisitPage {
         id,
         name: situation.household.as_ref().map(name_of).unwrap_or_default(),
-        worker: worker.bar(),
+        worker: worker.bar(""),
         errand,
         checks: of(errand).map(|check| (check.id, check.what(&tongue))).collect(),
+        visits: listed(&tongue, &pages.store.visits(id, EARLIER).await?),
+        acts: false,
         tongue,
     })
 }
@@ -139,21 +162,13 @@ pub async fn keep(
     let visit = Visit {
         at: now,
         day: local_day(now, zone),
-        kind: errand.id().into(),
+        kind: errand,
         staff: worker.name.clone(),
         found,
         note,
         photos: vec![],
     };
-    pages
-        .store
-        .keep_visit(
-            id,
-            &visit,
-            photo::fit(photos).await?,
-            &format!("{} was there. {}", worker.name, told(&Tongue::of_record(&pages.mind), &visit)),
-        )
-        .await?;
+    pages.store.keep_visit(id, &visit, photo::fit(photos).await?).await?;
     Ok(Redirect::to(&format!("/household/{id}#visits")))
 }
 
@@ -170,7 +185,6 @@ fn found(errand: Errand, form: &BTreeMap<String, String>) -> BTreeMap<String, bo
 
 /// A visit in a line: what is to be mended first.
 pub fn told(tongue: &Tongue, visit: &Visit) -> String {
-    let name = Errand::from_id(&visit.kind).map_or_else(|| tongue.say("visits-head"), |errand| errand.name(tongue));
     let bad: Vec<String> = CHECKS
         .iter()
         .filter(|check| visit.found.get(check.id) == Some(&false))
@@ -178,7 +192,7 @@ pub fn told(tongue: &Tongue, visit: &Visit) -> String {
         .collect();
     let good = visit.found.values().filter(|good| **good).count();
     let id = if bad.is_empty() { "visit-told-good" } else { "visit-told" };
-    let values = [("errand", name.into()), ("good", counted(good)), ("bad", bad.join("; ").into())];
+    let values = [("errand", visit.kind.name(tongue).into()), ("good", counted(good)), ("bad", bad.join("; ").into())];
     format!("{} {}", tongue.with(id, &values), visit.note).trim_end().to_owned()
 }
 
@@ -198,7 +212,7 @@ mod tests {
         let visit = Visit {
             at,
             day: Day(0),
-            kind: "new_tank".into(),
+            kind: Errand::NewTank,
             staff: "Asha".into(),
             found,
             note: "Back on Monday".into(),

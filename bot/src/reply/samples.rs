@@ -32,7 +32,7 @@ pub fn longest() -> Vec<(&'static str, Value)> {
         ("look", "yellow"),
         ("level", "none"),
         ("sign", "sour_smell"),
-        ("verdict", "less"),
+        ("verdict", "water"),
         ("signs", "sour_smell"),
         ("list", "12, 112, 7"),
         ("languages", "English, Español, Francais, Hindi, Portugues, Kiswahili"),

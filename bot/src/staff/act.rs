@@ -4,6 +4,7 @@
 
 use super::{Order, answered, name_of};
 use crate::clock::out_of_quiet;
+use crate::deed::Did;
 use crate::household::{CareNow, Decision, Due, Household, Situation, Staff};
 use crate::message::{Inbound, Kind, Outbound, answer_id};
 use crate::mind::Mind;
@@ -27,11 +28,8 @@ pub fn act(
     let voice = Voice::in_lang(&mind.catalog, &worker.lang);
     let values = [("name", Value::Text(name_of(household))), ("id", Value::Text(household.id.to_string()))];
     let say = |id: &str| vec![answered(mind, worker, inbound, vec![voice.must(id, &values)])];
-    let done = |id: &str, audit: String| Decision {
-        replies: say(id),
-        audit: Some(format!("{}{audit}", worker.name)),
-        ..Decision::default()
-    };
+    let done =
+        |id: &str, did: Did| Decision { replies: say(id), audit: Some(did.by(&worker.name)), ..Decision::default() };
     let with = |change: &dyn Fn(&mut Household), decision: Decision| {
         let mut household = household.clone();
         change(&mut household);
@@ -42,16 +40,16 @@ pub fn act(
             acknowledged_by: Some(worker.id),
             due: vec![(Due::Alarm, None)],
             care: hands(worker, situation, household, inbound),
-            ..done("staff-ok", " took the alarm".into())
+            ..done("staff-ok", Did::TookAlarm)
         },
         Order::Note(_, said) | Order::Tell(_, said) if said.is_empty() => {
             Decision { replies: say("staff-what"), ..Decision::default() }
         }
-        Order::Note(_, said) => done("staff-note", format!(": {said}")),
+        Order::Note(_, said) => done("staff-note", Did::Noted { words: said.clone() }),
         Order::Tell(_, said) => match word(mind, worker, situation, household, said, inbound) {
             Err(id) => Decision { replies: say(id), ..Decision::default() },
             Ok(words) => {
-                let mut decision = done("staff-tell", format!(" told the family: {said}"));
+                let mut decision = done("staff-tell", Did::ToldFamily { words: said.clone() });
                 decision.replies.extend(words);
                 decision
             }
@@ -62,21 +60,21 @@ pub fn act(
                 acknowledged_by: (!situation.alarms.is_empty()).then_some(worker.id),
                 due: vec![(Due::Alarm, None)],
                 care: hands(worker, situation, household, inbound),
-                ..done("staff-take", " took the household over".into())
+                ..done("staff-take", Did::TookOver)
             },
         ),
         Order::HandBack(_) if household.staff_id != Some(worker.id) => {
             Decision { replies: say("staff-not-yours"), ..Decision::default() }
         }
         Order::HandBack(_) => {
-            let handed = done("staff-hand-back", " handed the household back".into());
+            let handed = done("staff-hand-back", Did::HandedBack);
             with(&|household| household.staff_id = None, Decision { care: Some(CareNow::GivenBack), ..handed })
         }
         Order::Done(_) if !situation.in_hand => Decision { replies: say("staff-done-none"), ..Decision::default() },
-        Order::Done(_) => Decision { care: Some(CareNow::Done), ..done("staff-done", " has seen to it".into()) },
+        Order::Done(_) => Decision { care: Some(CareNow::Done), ..done("staff-done", Did::HasSeenToIt) },
         Order::Lift(_) => with(
             &|household| household.talk.uncapped_until = Some(inbound.received_at + UNCAPPED),
-            done("staff-lift", " lifted the cap for a day".into()),
+            done("staff-lift", Did::LiftedCap),
         ),
         Order::Needs | Order::Pin(_) => Decision::default(),
     }

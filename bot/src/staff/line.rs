@@ -4,6 +4,7 @@
 //! A danger is never held up: neither telling of one nor taking an alarm needs a PIN.
 
 use super::{Order, answered};
+use crate::deed::Did;
 use crate::household::{Decision, Staff};
 use crate::message::{Inbound, Kind, Outbound, answer_id};
 use crate::mind::Mind;
@@ -55,11 +56,11 @@ pub fn gate(
     inbound: &Inbound,
 ) -> Option<Decision> {
     let voice = Voice::in_lang(&mind.catalog, &worker.lang);
-    let say = |piece: Piece, line: Option<Line>, audit: Option<&str>| {
+    let say = |piece: Piece, line: Option<Line>, did: Option<Did>| {
         Some(Decision {
             replies: vec![answered(mind, worker, inbound, vec![piece])],
             line: line.map(|line| (worker.id, line)),
-            audit: audit.map(|what| format!("{} {what}", worker.name)),
+            audit: did.map(|did| did.by(&worker.name)),
             ..Decision::default()
         })
     };
@@ -98,7 +99,7 @@ pub fn gate(
             return say(voice.must("nothing-more", &[]), None, None);
         }
         let next = line.more.remove(0);
-        return say(Piece::new(Rank::Must, next), Some(line), Some("asked for more"));
+        return say(Piece::new(Rank::Must, next), Some(line), Some(Did::AskedMore));
     }
     None
 }
@@ -110,32 +111,34 @@ fn tried(mind: &Mind, worker: &Staff, known: &Known, pin: &str, inbound: &Inboun
     let mut line = known.line.clone();
     let mut told = vec![];
     let formed = (4..=8).contains(&pin.len()) && pin.bytes().all(|b| b.is_ascii_digit());
-    let (piece, audit) = match &line.pin_hash {
-        _ if line.locked_until.is_some_and(|until| until > now) => (voice.must("staff-pin-locked", &[]), "was locked"),
-        _ if !formed => (voice.must("staff-pin-form", &[]), "gave no PIN"),
+    let (piece, did) = match &line.pin_hash {
+        _ if line.locked_until.is_some_and(|until| until > now) => {
+            (voice.must("staff-pin-locked", &[]), Did::TriedWhileLocked)
+        }
+        _ if !formed => (voice.must("staff-pin-form", &[]), Did::GaveNoPin),
         None => {
             line.pin_hash = Some(crate::pages::hash(pin).ok()?);
             line.given_at = Some(now);
-            (voice.must("staff-pin-set", &[]), "set a PIN")
+            (voice.must("staff-pin-set", &[]), Did::SetPin)
         }
         Some(hash) if fits(hash, pin) => {
             (line.given_at, line.wrong) = (Some(now), 0);
-            (voice.must("staff-pin-ok", &[]), "gave the PIN")
+            (voice.must("staff-pin-ok", &[]), Did::GavePin)
         }
         Some(_) if line.wrong + 1 >= TRIES => {
             (line.wrong, line.given_at, line.locked_until) = (0, None, Some(now + LOCKED));
             told = known.managers.iter().enumerate().filter_map(|(at, m)| tell(mind, worker, m, at, inbound)).collect();
-            (voice.must("staff-pin-locked", &[]), "is locked after wrong PINs")
+            (voice.must("staff-pin-locked", &[]), Did::GotLocked)
         }
         Some(_) => {
             line.wrong += 1;
             let left = f64::from(TRIES - line.wrong);
-            (voice.must("staff-pin-wrong", &[("left", left.into())]), "gave a wrong PIN")
+            (voice.must("staff-pin-wrong", &[("left", left.into())]), Did::GaveWrongPin)
         }
     };
     let mut replies = vec![answered(mind, worker, inbound, vec![piece])];
     replies.extend(told);
-    let audit = Some(format!("{} {audit}", worker.name));
+    let audit = Some(did.by(&worker.name));
     Some(Decision { replies, line: Some((worker.id, line)), audit, secret: true, ..Decision::default() })
 }
 

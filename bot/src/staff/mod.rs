@@ -7,6 +7,7 @@ pub mod line;
 mod needs;
 mod order;
 
+use crate::deed::Did;
 use crate::household::{Decision, Household, Situation, Staff};
 use crate::message::{Inbound, Kind, Outbound, answer_id};
 use crate::mind::Mind;
@@ -115,7 +116,7 @@ pub fn decide(
     // A danger that a worker passes on is the family's: everybody out, and whoever is on call is told.
     if reading.danger() {
         let alarm = talk::alarm(mind, situation, household.clone(), reading, inbound);
-        return Decision { audit: Some(format!("{} told of danger for the family", worker.name)), ..alarm };
+        return Decision { audit: Some(Did::ToldDanger.by(&worker.name)), ..alarm };
     }
     let recorded = record(household.clone(), &situation.facts, reading, inbound.sent_at);
     let told = !recorded.facts.is_empty();
@@ -147,7 +148,7 @@ pub fn decide(
         return Decision {
             replies: answer(vec![Piece::new(Rank::Must, if free { hinted } else { history })]),
             line: Some((worker.id, Line { more, ..line })),
-            audit: Some(format!("{} asked the history", worker.name)),
+            audit: Some(Did::AskedHistory.by(&worker.name)),
             ..Decision::default()
         };
     }
@@ -165,7 +166,7 @@ pub fn decide(
         twin: Some(twin),
         checkpoints,
         drop_checkpoints_from,
-        audit: Some(format!("{} told facts for the family", worker.name)),
+        audit: Some(Did::ToldFacts.by(&worker.name)),
         ..Decision::default()
     }
 }

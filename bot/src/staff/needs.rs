@@ -4,6 +4,7 @@
 
 use super::answered;
 use super::line::Line;
+use crate::deed::Did;
 use crate::household::{Decision, Household, Staff};
 use crate::message::Inbound;
 use crate::mind::Mind;
@@ -49,7 +50,7 @@ pub fn needs(
     Decision {
         replies: vec![answered(mind, worker, inbound, vec![first])],
         line: Some((worker.id, Line { more: texts, ..line })),
-        audit: Some(format!("{} asked who needs them", worker.name)),
+        audit: Some(Did::AskedNeeds.by(&worker.name)),
         ..Decision::default()
     }
 }

@@ -2,7 +2,9 @@
 
 use super::outbox::enqueue_each;
 use super::rows::{ms, time};
+use super::trail::{PROGRAMME, write_down};
 use super::{Store, StoreError};
+use crate::deed::Did;
 use crate::household::{HouseholdId, Phone};
 use crate::message::Outbound;
 use chrono::{DateTime, Utc};
@@ -66,8 +68,9 @@ impl Store {
         let texts: Vec<(HouseholdId, &Outbound)> =
             new.texts.iter().map(|(household, text)| (*household, text)).collect();
         enqueue_each(&mut tx, Some(id), None, &texts, now).await?;
-        let told = format!("{} sent a broadcast to {} ({}): {}", new.staff, new.texts.len(), new.audience, new.text);
-        self.write_down(&mut tx, 0, &told, now).await?;
+        let (households, audience) = (new.texts.len(), new.audience.to_owned());
+        let sent = Did::SentBroadcast { households, audience, words: new.text.to_owned() }.by(new.staff);
+        write_down(&mut tx, PROGRAMME, &sent, now).await?;
         self.commit("broadcast", tx).await?;
         Ok(id)
     }
@@ -88,8 +91,8 @@ impl Store {
         .bind(ms(now))
         .execute(&mut *tx)
         .await?;
-        let told = format!("{staff} stopped broadcast {id}; {} were not sent", back.rows_affected());
-        self.write_down(&mut tx, 0, &told, now).await?;
+        let stopped = Did::StoppedBroadcast { id, unsent: back.rows_affected() }.by(staff);
+        write_down(&mut tx, PROGRAMME, &stopped, now).await?;
         self.commit("broadcast", tx).await?;
         Ok(back.rows_affected())
     }

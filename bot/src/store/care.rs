@@ -1,7 +1,9 @@
 //! Who sees to a household: taken by one, known to all, done once.
 
 use super::rows::{ms, time};
+use super::trail::write_down;
 use super::{Store, StoreError};
+use crate::deed::Did;
 use chrono::{DateTime, Utc};
 use sqlx::Row;
 use std::collections::BTreeMap;
@@ -58,7 +60,7 @@ impl Store {
     ) -> Result<(), StoreError> {
         let mut tx = self.begin("care").await?;
         take(&mut tx, household, need, staff, now).await?;
-        self.write_down(&mut tx, household, &format!("{staff} sees to it"), now).await?;
+        write_down(&mut tx, household, &Did::SeesToIt.by(staff), now).await?;
         self.commit("care", tx).await
     }
 
@@ -67,7 +69,7 @@ impl Store {
         let mut tx = self.begin("care").await?;
         let done = end(&mut tx, household, now).await?;
         if done {
-            self.write_down(&mut tx, household, &format!("{staff} has seen to it"), now).await?;
+            write_down(&mut tx, household, &Did::HasSeenToIt.by(staff), now).await?;
         }
         self.commit("care", tx).await?;
         Ok(done)
@@ -91,22 +93,6 @@ impl Store {
                 Ok((row.try_get("household_id")?, care))
             })
             .collect()
-    }
-
-    pub(super) async fn write_down(
-        &self,
-        tx: &mut super::Tx,
-        household: i64,
-        what: &str,
-        now: DateTime<Utc>,
-    ) -> Result<(), StoreError> {
-        sqlx::query("INSERT INTO audit (household_id, at, what) VALUES ($1, $2, $3)")
-            .bind(household)
-            .bind(ms(now))
-            .bind(what)
-            .execute(&mut **tx)
-            .await?;
-        Ok(())
     }
 }
 

@@ -182,6 +182,12 @@ impl Store {
         Ok(found.into_iter().find(|fits| !fits.is_empty()).unwrap_or_default())
     }
 
+    /// The last twin kept of a dawn no later than this day's.
+    pub async fn kept_before(&self, id: HouseholdId, day: Day) -> Result<Option<KeptTwin>, StoreError> {
+        let mut reader = self.read.acquire().await?;
+        checkpoint(&mut reader, id, day).await
+    }
+
     /// Every fact of a household, in the order told: enough, with its seed, to rebuild its twin.
     pub async fn facts(&self, id: HouseholdId) -> Result<Vec<Fact>, StoreError> {
         let rows = sqlx::query("SELECT id, day, told_at, what AS a FROM fact WHERE household_id = $1 ORDER BY id")

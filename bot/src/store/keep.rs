@@ -2,6 +2,7 @@
 
 use super::outbox::enqueue;
 use super::rows::{Value, insert_many, json, ms};
+use super::trail::write_down;
 use super::{Claim, Lane, Store, StoreError, Tx, Wake};
 use crate::household::{CareNow, Decision, Household, HouseholdId, Situation};
 use crate::message::{Kind, Outbound, answer_id};
@@ -89,13 +90,8 @@ impl Store {
                 .execute(&mut *tx)
                 .await?;
         }
-        if let Some(what) = &decision.audit {
-            sqlx::query("INSERT INTO audit (household_id, at, what) VALUES ($1, $2, $3)")
-                .bind(household)
-                .bind(ms(now))
-                .bind(what)
-                .execute(&mut *tx)
-                .await?;
+        if let Some(deed) = &decision.audit {
+            write_down(&mut tx, household, deed, now).await?;
         }
         // Before the replies, so that the word that all is forgotten still finds its way.
         if decision.forget {

@@ -28,6 +28,7 @@ mod setting;
 mod staff;
 mod story;
 mod token;
+mod trail;
 mod visit;
 
 pub use accept::{Arrival, Intake};
@@ -50,6 +51,7 @@ pub use setting::{EMERGENCY, FeedWord, KEEP_TEXTS_DAYS, NEEDS_PIN};
 pub use staff::{Member, NewStaff};
 pub use story::Said;
 pub use token::Token;
+pub use trail::PROGRAMME;
 pub use visit::Visit;
 
 use sqlx::any::{AnyConnectOptions, AnyPoolOptions};

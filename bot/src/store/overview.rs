@@ -68,14 +68,4 @@ impl Store {
         }
         Ok(twins)
     }
-
-    /// What was written down about a household by staff and of what they did, latest first.
-    pub async fn trail(&self, household: i64, most: u32) -> Result<Vec<(DateTime<Utc>, String)>, StoreError> {
-        let rows = sqlx::query("SELECT at, what FROM audit WHERE household_id = $1 ORDER BY at DESC, id DESC LIMIT $2")
-            .bind(household)
-            .bind(i64::from(most))
-            .fetch_all(&self.read)
-            .await?;
-        rows.iter().map(|row| Ok((time(row.try_get("at")?)?, row.try_get("what")?))).collect()
-    }
 }

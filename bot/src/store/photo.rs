@@ -1,7 +1,9 @@
 //! Photos of visits: kept with their visit, read one at a time, taken away again.
 
 use super::rows::{Value, insert_many, ms};
+use super::trail::write_down;
 use super::{Store, StoreError, Tx};
+use crate::deed::Did;
 use chrono::{DateTime, Utc};
 use sqlx::Row;
 use std::collections::BTreeMap;
@@ -70,7 +72,7 @@ impl Store {
         &self,
         household: i64,
         id: i64,
-        line: &str,
+        staff: &str,
         now: DateTime<Utc>,
     ) -> Result<bool, StoreError> {
         let mut tx = self.begin("photo").await?;
@@ -80,7 +82,7 @@ impl Store {
             .execute(&mut *tx)
             .await?;
         if gone.rows_affected() > 0 {
-            self.write_down(&mut tx, household, line, now).await?;
+            write_down(&mut tx, household, &Did::TookPhotoAway.by(staff), now).await?;
         }
         self.commit("photo", tx).await?;
         Ok(gone.rows_affected() > 0)

@@ -1,7 +1,9 @@
 //! What a programme sets for all its households, the words of its districts, and the forgetting of old texts.
 
 use super::rows::{listed, ms};
+use super::trail::{PROGRAMME, write_down};
 use super::{Dialect, Store, StoreError};
+use crate::deed::{Deed, Did};
 use bellyful_core::feeds::Feed;
 use chrono::{DateTime, Utc};
 use sqlx::Row;
@@ -40,8 +42,14 @@ impl Store {
         rows.iter().map(|row| Ok((row.try_get("name")?, row.try_get("value")?))).collect()
     }
 
-    /// Sets, or with `None` takes away; `told` goes to the trail.
-    pub async fn set(&self, name: &str, value: Option<&str>, told: &str, now: DateTime<Utc>) -> Result<(), StoreError> {
+    /// Sets, or with `None` takes away; `deed` goes to the trail.
+    pub async fn set(
+        &self,
+        name: &str,
+        value: Option<&str>,
+        deed: &Deed,
+        now: DateTime<Utc>,
+    ) -> Result<(), StoreError> {
         let mut tx = self.begin("setting").await?;
         match value {
             Some(value) => sqlx::query(
@@ -53,7 +61,7 @@ impl Store {
             .await?,
             None => sqlx::query("DELETE FROM setting WHERE name = $1").bind(name).execute(&mut *tx).await?,
         };
-        self.write_down(&mut tx, 0, told, now).await?;
+        write_down(&mut tx, PROGRAMME, deed, now).await?;
         self.commit("setting", tx).await
     }
 
@@ -87,16 +95,21 @@ impl Store {
             .bind(ms(now))
             .execute(&mut *tx)
             .await?;
-        let told =
-            format!("{} taught the word {}: {} in {} {}", word.staff, word.word, word.feed, word.country, word.place);
-        self.write_down(&mut tx, 0, told.trim_end(), now).await?;
+        let place = if word.place.is_empty() { word.country.clone() } else { word.place.clone() };
+        let taught = Did::TaughtWord { word: word.word.clone(), feed: word.feed, place }.by(&word.staff);
+        write_down(&mut tx, PROGRAMME, &taught, now).await?;
         self.commit("feed_word", tx).await
     }
 
     pub async fn remove_feed_word(&self, id: i64, staff: &str, now: DateTime<Utc>) -> Result<(), StoreError> {
         let mut tx = self.begin("feed_word").await?;
-        sqlx::query("DELETE FROM feed_word WHERE id = $1").bind(id).execute(&mut *tx).await?;
-        self.write_down(&mut tx, 0, &format!("{staff} took the taught word {id} away"), now).await?;
+        let word: Option<String> = sqlx::query_scalar("DELETE FROM feed_word WHERE id = $1 RETURNING word")
+            .bind(id)
+            .fetch_optional(&mut *tx)
+            .await?;
+        if let Some(word) = word {
+            write_down(&mut tx, PROGRAMME, &Did::TookWordAway { word }.by(staff), now).await?;
+        }
         self.commit("feed_word", tx).await
     }
 

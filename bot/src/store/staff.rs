@@ -2,7 +2,9 @@
 
 use super::rows::from_json;
 use super::setting::NEEDS_PIN;
+use super::trail::write_down;
 use super::{Store, StoreError};
+use crate::deed::Did;
 use crate::household::Staff;
 use crate::pages::access::Role;
 use crate::staff::line::{Known, Line};
@@ -102,13 +104,6 @@ impl Store {
         self.commit("staff", tx).await
     }
 
-    /// Writes down what was done that is about no household.
-    pub async fn write_down_alone(&self, what: &str, now: DateTime<Utc>) -> Result<(), StoreError> {
-        let mut tx = self.begin("audit").await?;
-        self.write_down(&mut tx, 0, what, now).await?;
-        self.commit("audit", tx).await
-    }
-
     /// A number leaves a household: what it texts from now on is a stranger's. Whether it was one of theirs.
     pub async fn part_phone(
         &self,
@@ -124,7 +119,7 @@ impl Store {
             .execute(&mut *tx)
             .await?;
         if gone.rows_affected() > 0 {
-            self.write_down(&mut tx, household, &format!("{staff} took a phone off the household"), now).await?;
+            write_down(&mut tx, household, &Did::TookPhoneOff.by(staff), now).await?;
         }
         self.commit("phone", tx).await?;
         Ok(gone.rows_affected() > 0)

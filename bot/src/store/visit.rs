@@ -1,8 +1,11 @@
 //! Visits of staff: what was looked at, and what was found.
 
 use super::photo::{self, Photo};
-use super::rows::{from_json, json, ms, time};
+use super::rows::{from_json, json, listed, ms, time};
+use super::trail::write_down;
 use super::{Store, StoreError};
+use crate::deed::Did;
+use crate::pages::visit::Errand;
 use bellyful_core::units::Day;
 use chrono::{DateTime, Utc};
 use sqlx::Row;
@@ -13,7 +16,7 @@ use std::collections::BTreeMap;
 pub struct Visit {
     pub at: DateTime<Utc>,
     pub day: Day,
-    pub kind: String,
+    pub kind: Errand,
     pub staff: String,
     /// Whether each check that was looked at was good.
     pub found: BTreeMap<String, bool>,
@@ -24,13 +27,7 @@ pub struct Visit {
 
 impl Store {
     /// Keeps a visit with its photos, and a line of it in the household's trail.
-    pub async fn keep_visit(
-        &self,
-        household: i64,
-        visit: &Visit,
-        photos: Vec<Photo>,
-        line: &str,
-    ) -> Result<(), StoreError> {
+    pub async fn keep_visit(&self, household: i64, visit: &Visit, photos: Vec<Photo>) -> Result<(), StoreError> {
         let mut tx = self.begin("visit").await?;
         let id: i64 = sqlx::query_scalar(
             "INSERT INTO visit (household_id, at, day, kind, staff, found, note) VALUES ($1, $2, $3, $4, $5, $6, $7) \
@@ -39,14 +36,14 @@ impl Store {
         .bind(household)
         .bind(ms(visit.at))
         .bind(i64::from(visit.day.0))
-        .bind(&visit.kind)
+        .bind(visit.kind.id())
         .bind(&visit.staff)
         .bind(json(&visit.found))
         .bind(&visit.note)
         .fetch_one(&mut *tx)
         .await?;
         photo::keep(&mut tx, household, id, photos, visit.at).await?;
-        self.write_down(&mut tx, household, line, visit.at).await?;
+        write_down(&mut tx, household, &Did::Visited { errand: visit.kind }.by(&visit.staff), visit.at).await?;
         self.commit("visit", tx).await
     }
 
@@ -66,7 +63,7 @@ impl Store {
                 Ok(Visit {
                     at: time(row.try_get("at")?)?,
                     day: super::rows::day(row, "day")?,
-                    kind: row.try_get("kind")?,
+                    kind: listed("errand", row.try_get("kind")?, Errand::from_id)?,
                     staff: row.try_get("staff")?,
                     found: from_json("found", row.try_get("found")?)?,
                     note: row.try_get("note")?,

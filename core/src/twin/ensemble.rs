@@ -3,6 +3,7 @@
 //! Takes the site, the day's account and chance from the stored seed; gives belief: weights, gas, and (in
 //! [`super::forecast`]) what would come of a ration. Never looks at a clock.
 
+use super::Band;
 use super::chance::Chance;
 use super::guess::{Guess, MEMBERS};
 use super::meal::{Meal, borne, usual_meal, water_of};
@@ -179,6 +180,29 @@ impl Ensemble {
         self.weights().iter().enumerate().map(|(i, weight)| weight * of(i)).sum()
     }
 
+    /// Where two in three guesses lie, by weight, and their middle.
+    pub(super) fn band(&self, day: Day, of: impl Fn(usize) -> f64) -> Band {
+        let mut values: Vec<(f64, f64)> = self.weights().into_iter().enumerate().map(|(i, w)| (of(i), w)).collect();
+        values.sort_by(|a, b| a.0.total_cmp(&b.0));
+        let at = |share: f64| {
+            let mut sum = 0.0;
+            let reached = values.iter().find(|(_, weight)| {
+                sum += weight;
+                sum >= share
+            });
+            reached.or(values.last()).map_or(0.0, |(value, _)| *value)
+        };
+        Band { day, low: at(1.0 / 6.0), middle: at(0.5), high: at(5.0 / 6.0) }
+    }
+
+    pub(super) fn made_minutes_of(&self, i: usize) -> f64 {
+        self.made_l[i] / self.guesses[i].burner_l_per_h() * 60.0
+    }
+
+    pub(super) fn left_minutes_of(&self, i: usize) -> f64 {
+        self.held_l[i] / self.guesses[i].burner_l_per_h() * 60.0
+    }
+
     /// Slurry at the dawn. Units: °C.
     pub fn slurry_mean_c(&self) -> f64 {
         self.mean(|i| self.slurry_c[i])
@@ -201,7 +225,7 @@ impl Ensemble {
 
     /// Burner minutes that the last day's gas gives.
     pub fn made_minutes(&self) -> f64 {
-        self.mean(|i| self.made_l[i] / self.guesses[i].burner_l_per_h() * 60.0)
+        self.mean(|i| self.made_minutes_of(i))
     }
 
     /// Litres of gas made on the last day.

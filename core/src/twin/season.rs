@@ -2,29 +2,15 @@
 //!
 //! Takes the site and the told temperatures; gives a band a day. Belief itself is the ensemble's.
 
+use super::Band;
 use super::ensemble::Surroundings;
 use super::guess::{WARMTH_MEAN_K, WARMTH_SPREAD_K};
 use crate::site::Site;
 use crate::units::{Day, Litres};
 use crate::warmth::{self, Fed};
 
-/// Slurry on one day: two in three tanks lie between `low` and `high`. Units: °C.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct SlurryBand {
-    pub day: Day,
-    pub low: f64,
-    pub middle: f64,
-    pub high: f64,
-}
-
-/// The band on each day from `from` to `to`. `told`: what a thermometer told on a day.
-pub fn slurry_over(
-    site: &Site,
-    liquid: Litres,
-    from: Day,
-    to: Day,
-    told: impl Fn(Day) -> Option<f64>,
-) -> Vec<SlurryBand> {
+/// The band on each day from `from` to `to`. Units: °C. `told`: what a thermometer told on a day.
+pub fn slurry_over(site: &Site, liquid: Litres, from: Day, to: Day, told: impl Fn(Day) -> Option<f64>) -> Vec<Band> {
     let offsets = [-1.0, 0.0, 1.0].map(|z| WARMTH_MEAN_K + z * WARMTH_SPREAD_K);
     let first = Surroundings::of(site, liquid, from);
     let mut celsius = offsets.map(|k| warmth::settles_at_c(&first.shell, &first.weather, Fed::NOTHING, k));
@@ -37,7 +23,7 @@ pub fn slurry_over(
                     *celsius += super::ensemble::BY_THERMOMETER * (told - *celsius);
                 }
             }
-            SlurryBand { day: Day(day), low: celsius[0], middle: celsius[1], high: celsius[2] }
+            Band { day: Day(day), low: celsius[0], middle: celsius[1], high: celsius[2] }
         })
         .collect()
 }

@@ -3,6 +3,7 @@
 use super::super::access::Worker;
 use super::super::need::Need;
 use super::super::{Broken, Pages};
+use crate::deed::{Deed, Did};
 use crate::household::{Decision, Due, Situation};
 use crate::record::Recorded;
 use crate::store::Cause;
@@ -24,7 +25,7 @@ pub struct Note {
 }
 
 /// What staff told by hand, with the belief that comes of it.
-pub(super) fn told_by_hand(situation: &Situation, recorded: Recorded, today: Day, audit: String) -> Decision {
+pub(super) fn told_by_hand(situation: &Situation, recorded: Recorded, today: Day, audit: Deed) -> Decision {
     let (twin, checkpoints, drop_checkpoints_from) = Believed::with(situation, &recorded, today).keep();
     Decision {
         household: Some(recorded.household),
@@ -48,7 +49,7 @@ pub async fn note(
     if !note.is_empty() {
         let now = (pages.clock)();
         let situation = known(&pages, id).await?;
-        let decision = Decision { audit: Some(format!("{}: {note}", worker.name)), ..Decision::default() };
+        let decision = Decision { audit: Some(Did::Noted { words: note }.by(&worker.name)), ..Decision::default() };
         pages.store.keep(Cause::Hand, &situation, decision, now).await?;
     }
     Ok(Redirect::to(&format!("/household/{id}")))
@@ -77,7 +78,7 @@ pub async fn take_alarm(
     let decision = Decision {
         acknowledged_by: Some(worker.id),
         due: vec![(Due::Alarm, None)],
-        audit: Some(format!("{} took the alarm", worker.name)),
+        audit: Some(Did::TookAlarm.by(&worker.name)),
         ..Decision::default()
     };
     pages.store.keep(Cause::Hand, situation, decision, now).await?;

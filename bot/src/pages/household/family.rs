@@ -6,6 +6,7 @@ use super::super::access::{Role, Worker};
 use super::super::setup::{gateway, number};
 use super::super::{Broken, Pages};
 use super::acts::{known, told_by_hand};
+use crate::deed::Did;
 use crate::household::{CareNow, Decision, Due, Household, Phone, Sender, Talk};
 use crate::record::{Recorded, local_day};
 use crate::store::Cause;
@@ -73,7 +74,7 @@ pub async fn phone(
         Sender::Staff(staff) => return Err(Broken::form("form-number-staff", [("name", staff.name.into())])),
     }
     let join = vec![Phone { gateway: gateway(&pages, &form.gateway)?, number }];
-    let audit = Some(format!("{} added a phone", worker.name));
+    let audit = Some(Did::AddedPhone.by(&worker.name));
     pages.store.keep(Cause::Hand, &situation, Decision { join, audit, ..Decision::default() }, now).await?;
     Ok(back(id))
 }
@@ -111,7 +112,7 @@ pub async fn measure(
     let fact = Fact { id: household.next_fact, day: today, told_at: now.timestamp(), what };
     household.next_fact += 1;
     let recorded = Recorded { household, facts: vec![fact], taken_back: vec![], doubt: None };
-    let audit = format!("{} told that their {unit} holds {litres} L", worker.name);
+    let audit = Did::ToldMeasure { unit, litres }.by(&worker.name);
     let decision = told_by_hand(&situation, recorded, today, audit);
     pages.store.keep(Cause::Hand, &situation, decision, now).await?;
     Ok(Redirect::to(&format!("/household/{id}#settings")))
@@ -133,8 +134,8 @@ pub async fn reminders(
     let situation = known(&pages, id).await?;
     let mut household = situation.household.clone().ok_or(Broken::NoHousehold(id))?;
     household.talk.muted = form.reminders != "on";
-    let said = if household.talk.muted { "ended reminders" } else { "began reminders again, as the family asked" };
-    let audit = Some(format!("{} {said}", worker.name));
+    let did = if household.talk.muted { Did::EndedReminders } else { Did::BeganReminders };
+    let audit = Some(did.by(&worker.name));
     let decision = Decision { household: Some(household), audit, ..Decision::default() };
     pages.store.keep(Cause::Hand, &situation, decision, now).await?;
     Ok(back(id))
@@ -197,7 +198,7 @@ pub async fn restart(
         ..old.clone()
     };
     let join = pages.store.all_phones(id).await?.into_iter().map(|(phone, _)| phone).collect();
-    let audit = Some(format!("{}: the tank began anew; its story until now stands under number {id}", worker.name));
+    let audit = Some(Did::BeganAnew { before: id }.by(&worker.name));
     let begun = Decision { household: Some(household), join, facts, audit, ..Decision::default() };
     // The old one first: a number can leave a closed story, but two open ones must not share it.
     let mut closed = Household { name: String::new(), staff_id: None, ..old };
@@ -207,7 +208,7 @@ pub async fn restart(
         due: Due::ALL.iter().map(|due| (*due, None)).collect(),
         acknowledged_by: Some(worker.id),
         care: Some(CareNow::GivenBack),
-        audit: Some(format!("{} closed this story: the tank was emptied and filled anew", worker.name)),
+        audit: Some(Did::ClosedStory.by(&worker.name)),
         ..Decision::default()
     };
     pages.store.keep(Cause::Hand, &situation, end, now).await?;

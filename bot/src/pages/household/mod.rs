@@ -3,15 +3,17 @@
 //! Takes the store's facts and texts; gives the page. What it shows was told, advised or is believed now.
 
 mod acts;
+mod days;
 mod family;
 mod panels;
+mod past;
 mod settings;
 mod what_if;
 
 use super::access::{Bar, Role, Worker};
-use super::chart::chart;
+use super::chart::{WEEKS_OVER, chart};
 use super::tongue::counted;
-use super::{Broken, Pages, Tongue, page, visit};
+use super::{Broken, Pages, Tongue, page, trail, visit};
 use crate::household::Situation;
 use crate::message::Kind;
 use crate::record::local_day;
@@ -27,12 +29,13 @@ use axum::Extension;
 use axum::extract::{Path, Query, State};
 use axum::response::Response;
 use bellyful_core::units::Day;
+pub use days::days;
 use family::PhoneRow;
 pub use family::{measure, phone, reminders, restart};
 use panels::{Told, panels};
 use serde::Deserialize;
-pub use settings::settle;
 use settings::{Choice, Setting};
+pub use settings::{settle, told};
 use std::sync::Arc;
 
 /// Lengths of the time axis that can be asked for. Units: d.
@@ -65,13 +68,6 @@ struct Span {
     chosen: bool,
 }
 
-/// A visit, as it is listed.
-struct Visited {
-    when: String,
-    told: String,
-    photos: Vec<i64>,
-}
-
 #[derive(Template)]
 #[template(path = "household.html")]
 struct Story {
@@ -85,8 +81,10 @@ struct Story {
     figures: Vec<Figure>,
     spans: Vec<Span>,
     chart: String,
+    /// A stroke stands for a week.
+    weekly: bool,
     lines: Vec<Line>,
-    trail: Vec<(String, String)>,
+    trail: Vec<trail::Line>,
     alarm: String,
     what_if: Option<String>,
     ration: String,
@@ -104,7 +102,7 @@ struct Story {
     goes_on: Option<i64>,
     came_from: Option<i64>,
     told: Vec<(String, String)>,
-    visits: Vec<Visited>,
+    visits: Vec<visit::Visited>,
 }
 
 #[derive(Deserialize)]
@@ -130,6 +128,9 @@ pub async fn show(
     let days = asked.days.filter(|days| SPANS.contains(days)).unwrap_or(SPAN);
     let facts = pages.store.facts(id).await?;
     let said = pages.store.story(id, "", (TEXTS_A_DAY * days) as u32).await?;
+    // Before anything was told there is nothing to draw.
+    let begun = facts.iter().map(|fact| fact.day).min().unwrap_or(today);
+    let drawn = days.min(today.since(begun).max(SPANS[0]));
     let believed = Believed::on(&situation, household, today);
     let advice = believed.advise();
     let voice = Voice::in_lang(&pages.mind.catalog, &worker.lang);
@@ -142,24 +143,23 @@ pub async fn show(
     let trail = pages.store.trail(id, TRAIL).await?;
     let visits = pages.store.visits(id, visit::SHOWN).await?;
     let marks = visits.iter().map(|visit| (visit.day, visit::told(&tongue, visit))).collect();
-    let told = Told { household, facts: &facts, said: &said, believed: &believed, visits: marks };
-    let chart = chart(&tongue, today, days, &panels(&told, &tongue, &voice, today, days));
+    let past = past::past(&pages, household, &facts, today.plus(-drawn), today).await?;
+    let told = Told { household, facts: &facts, said: &said, believed: &believed, past: &past, visits: marks };
+    let chart = chart(&tongue, today, drawn, panels(&told, &tongue, &voice, today, drawn));
     let site = &believed.so_far.site;
     page(&Story {
         id,
         name: name_of(household),
-        worker: worker.bar(),
+        worker: worker.bar(""),
         acts: worker.role >= Role::Field && !household.talk.closed,
         number: shown_number(&situation, worker.role),
         doing,
         figures: figures(&tongue, &believed, &advice, today),
-        spans: SPANS
-            .iter()
-            .map(|span| Span { days: *span, name: tongue.say(&format!("span-{span}")), chosen: *span == days })
-            .collect(),
+        spans: spans(&tongue, &SPANS, days),
         chart,
+        weekly: drawn > WEEKS_OVER,
         lines: said.iter().rev().take(SHOWN).map(|said| line(&tongue, &voice, said)).collect(),
-        trail: trail.into_iter().map(|(at, what)| (tongue.full_moment(at), what)).collect(),
+        trail: trail::lines(&tongue, &voice, trail),
         alarm: alarm(&tongue, &voice, &situation),
         what_if: what_if::told(&tongue, &situation, &believed, &asked.ration, &asked.water),
         ration: if asked.ration.is_empty() { tongue.number(advice.ration_kg, 1) } else { asked.ration },
@@ -176,16 +176,14 @@ pub async fn show(
         goes_on: household.talk.goes_on,
         came_from: household.talk.came_from,
         told: settings::told(&tongue, &voice, &facts),
-        visits: visits
-            .iter()
-            .map(|visit| Visited {
-                when: format!("{}, {}", tongue.day(visit.day), visit.staff),
-                told: visit::told(&tongue, visit),
-                photos: visit.photos.clone(),
-            })
-            .collect(),
+        visits: visit::listed(&tongue, &visits),
         tongue,
     })
+}
+
+fn spans(tongue: &Tongue, spans: &[i32], chosen: i32) -> Vec<Span> {
+    let span = |days: &i32| Span { days: *days, name: tongue.say(&format!("span-{days}")), chosen: *days == chosen };
+    spans.iter().map(span).collect()
 }
 
 fn alarm(tongue: &Tongue, voice: &Voice, situation: &Situation) -> String {

@@ -6,6 +6,7 @@ use super::super::access::Worker;
 use super::super::tongue::date_of;
 use super::super::{Broken, Pages, Sentence, Tongue};
 use super::acts::{known, told_by_hand};
+use crate::deed::Did;
 use crate::household::{Household, Sender, Staff};
 use crate::mind::Mind;
 use crate::places;
@@ -144,13 +145,8 @@ pub async fn settle(
         let sender = Sender::Family { household: id, stopped: false };
         situation = pages.store.situation(&sender, Wanted { household: None, since: Some(first) }).await?;
     }
-    let record = Tongue::of_record(&pages.mind);
-    let said: Vec<String> = told(&record, &Voice::in_lang(&pages.mind.catalog, record.lang()), &facts)
-        .into_iter()
-        .map(|(_, what)| what)
-        .collect();
+    let audit = Did::ChangedSettings { facts: facts.clone() }.by(&worker.name);
     let recorded = Recorded { household, facts, taken_back: vec![], doubt: None };
-    let audit = format!("{} changed the settings {}", worker.name, said.join(", ")).trim_end().to_owned();
     let decision = told_by_hand(&situation, recorded, today, audit);
     pages.store.keep(Cause::Hand, &situation, decision, now).await?;
     Ok(Redirect::to(&format!("/household/{id}#settings")))

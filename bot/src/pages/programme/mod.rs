@@ -165,7 +165,7 @@ pub async fn show(
     let by_place = table("prog-by-place", "prog-place", by_place.collect());
     page(&Programme {
         method: method_said(&tongue, method),
-        worker: worker.bar(),
+        worker: worker.bar("/programme"),
         months: asked.months(),
         tables: vec![by_month, by_place],
         fuels: Fuel::ALL

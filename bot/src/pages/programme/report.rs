@@ -47,7 +47,7 @@ pub async fn report(
         months: totals.months.iter().map(|(month, sums)| row(tongue.month(*month), sums)).collect(),
         places: totals.places.iter().map(|(place, sums)| row(place_name(&tongue, place), sums)).collect(),
         method: method_said(&tongue, method),
-        worker: worker.bar(),
+        worker: worker.bar("/programme"),
         tongue: tongue.clone(),
     })
 }

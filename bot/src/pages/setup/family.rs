@@ -3,6 +3,7 @@
 use super::super::access::Worker;
 use super::super::{Broken, Pages};
 use super::people::{gateway, number};
+use crate::deed::Did;
 use crate::household::Sender;
 use crate::setup::{Setup, SetupError, VESSEL_MOST, set_up};
 use crate::store::Cause;
@@ -78,7 +79,7 @@ pub async fn household(
     let gateway = gateway(&pages, &form.gateway)?;
     let mut decision = set_up(&pages.mind, &phone, &gateway, &setup, now)
         .map_err(|SetupError::Number { what, most, .. }| above(what, most))?;
-    decision.audit = Some(format!("{} set the household up; they agreed to texts", worker.name));
+    decision.audit = Some(Did::SetUp.by(&worker.name));
     let kept = pages.store.keep(Cause::Hand, &nobody(), decision, now).await?;
     Ok(Redirect::to(&format!("/household/{}", kept.household)))
 }

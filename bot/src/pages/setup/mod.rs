@@ -10,8 +10,9 @@ mod tokens;
 mod wording;
 
 use super::access::{Bar, Role, Worker};
-use super::{Broken, Pages, Tongue, page};
-use crate::store::{EMERGENCY, FeedWord, KEEP_TEXTS_DAYS, Member, NEEDS_PIN, Traffic};
+use super::{Broken, Pages, Tongue, page, trail};
+use crate::reply::word::Voice;
+use crate::store::{EMERGENCY, FeedWord, KEEP_TEXTS_DAYS, Member, NEEDS_PIN, PROGRAMME, Traffic};
 use askama::Template;
 use axum::Extension;
 use axum::extract::State;
@@ -26,6 +27,9 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 pub use tokens::{change as change_tokens, tokens};
 pub use wording::wording;
+
+/// Acts of staff shown.
+const TRAIL: u32 = 50;
 
 /// One of a list.
 struct Choice {
@@ -88,6 +92,7 @@ struct Setup {
     feeds: Vec<Choice>,
     keep_days: String,
     needs_pin: bool,
+    trail: Vec<trail::Line>,
 }
 
 pub async fn show(State(pages): State<Arc<Pages>>, Extension(worker): Extension<Worker>) -> Result<Response, Broken> {
@@ -100,14 +105,14 @@ async fn whole(pages: &Pages, worker: &Worker, notice: String) -> Result<Respons
     let settings = pages.store.settings().await?;
     let traffic = pages.store.traffic(now - Duration::days(1), now).await?;
     let lang_name = |code: &str| pages.mind.catalog.say(code, "language-name", &[]);
-    let tongue = pages.tongue(worker);
+    let (tongue, voice) = (pages.tongue(worker), Voice::in_lang(&pages.mind.catalog, &worker.lang));
     page(&Setup {
         roles: Role::ALL,
         walls: Walls::ALL
             .iter()
             .map(|walls| Choice { id: walls.id().into(), name: tongue.say(&format!("walls-{walls}")) })
             .collect(),
-        worker: worker.bar(),
+        worker: worker.bar("/setup"),
         notice,
         members: pages.store.members().await?.into_iter().map(|member| staff_row(member, lang_name)).collect(),
         langs: pages.mind.catalog.languages().map(|code| Choice { id: code.into(), name: lang_name(code) }).collect(),
@@ -121,6 +126,7 @@ async fn whole(pages: &Pages, worker: &Worker, notice: String) -> Result<Respons
             .collect(),
         needs_pin: settings.contains_key(NEEDS_PIN),
         keep_days: settings.get(KEEP_TEXTS_DAYS).cloned().unwrap_or_default(),
+        trail: trail::lines(&tongue, &voice, pages.store.trail(PROGRAMME, TRAIL).await?),
         tongue,
     })
 }

@@ -4,6 +4,7 @@ use super::super::access::{Role, Worker};
 use super::super::tongue::counted;
 use super::super::{Broken, Pages, hash};
 use super::whole;
+use crate::deed::Did;
 use crate::store::NewStaff;
 use axum::Extension;
 use axum::extract::{Form, State};
@@ -43,7 +44,8 @@ pub async fn staff(
     let known = members.iter().find(|member| member.staff.name == name);
     let leads = members.iter().filter(|member| member.role == Role::Lead && member.logs_in).count();
     let last_lead = known.is_some_and(|member| member.role == Role::Lead && member.logs_in) && leads == 1;
-    let (notice, told) = match (form.act.as_str(), known) {
+    let own = || name.to_owned();
+    let (notice, did) = match (form.act.as_str(), known) {
         ("add", Some(_)) => {
             return Err(Broken::form("form-staff-there", [("name", name.into())]));
         }
@@ -53,7 +55,7 @@ pub async fn staff(
             pages.store.add_staff(&staff).await?;
             (
                 tongue.with("said-password", &[("name", name.into()), ("password", password.into())]),
-                format!("added {name} as {}", staff.role),
+                Did::AddedStaff { name: own(), role: Role::of(&staff.role) },
             )
         }
         (_, None) => return Err(Broken::form("form-staff-none", [("name", name.into())])),
@@ -72,7 +74,7 @@ pub async fn staff(
                     let values = [("name", name.into()), ("lang", lang_name.into())];
                     said = format!("{said} {}", tongue.with("said-lang", &values));
                 }
-                (said, format!("made {name} {}", role.id()))
+                (said, Did::ChangedStaff { name: own(), role })
             }
         }
         ("password", Some(member)) => {
@@ -80,23 +82,23 @@ pub async fn staff(
             pages.store.add_staff(&NewStaff { password_hash: Some(hashed(&password)?), ..same(member) }).await?;
             (
                 tongue.with("said-new-password", &[("name", name.into()), ("password", password.into())]),
-                format!("gave {name} a new password"),
+                Did::GavePassword { name: own() },
             )
         }
         ("pin", Some(_)) => {
             pages.store.reset_pin(name).await?;
-            (tongue.of_name("said-pin-free", name), format!("freed {name} of the PIN"))
+            (tongue.of_name("said-pin-free", name), Did::FreedOfPin { name: own() })
         }
         ("remove", Some(_)) if last_lead => {
             return Err(Broken::form("form-staff-last", [("name", name.into())]));
         }
         ("remove", Some(_)) => {
             pages.store.remove_staff(name).await?;
-            (tongue.of_name("said-off", name), format!("took {name} off the staff"))
+            (tongue.of_name("said-off", name), Did::TookOffStaff { name: own() })
         }
         _ => return Err(Broken::Form("form-choose".into())),
     };
-    pages.store.write_down_alone(&format!("{} {told}", worker.name), now).await?;
+    pages.store.write_down_alone(&did.by(&worker.name), now).await?;
     whole(&pages, &worker, notice).await
 }
 

@@ -4,6 +4,7 @@ use super::super::access::Worker;
 use super::super::tongue::counted;
 use super::super::{Broken, Pages};
 use super::whole;
+use crate::deed::Did;
 use crate::places;
 use crate::store::{EMERGENCY, FeedWord, KEEP_TEXTS_DAYS, NEEDS_PIN};
 use crate::taught::{Meaning, Taught, WORDS_MOST, already_means, folded};
@@ -39,9 +40,9 @@ pub async fn emergency(
             (Some(number), tongue.with("said-call", &values))
         }
     };
-    let told =
-        format!("{} set the number to call in {country} to {}", worker.name, value.unwrap_or("the built-in one"));
-    pages.store.set(&format!("{EMERGENCY}{country}"), value, &told, (pages.clock)()).await?;
+    let name = format!("{EMERGENCY}{country}");
+    let deed = Did::SetNumberToCall { country, number: value.map(str::to_owned) }.by(&worker.name);
+    pages.store.set(&name, value, &deed, (pages.clock)()).await?;
     pages.mind.teach(Taught::load(&pages.store).await?);
     whole(&pages, &worker, said).await
 }
@@ -154,10 +155,9 @@ pub async fn keeping(
         Some(days) => tongue.count("said-keep", days),
         None => tongue.say("said-keep-ever"),
     };
-    let told =
-        format!("{} set how long texts are kept: {}", worker.name, if typed.is_empty() { "for ever" } else { typed });
+    let deed = Did::SetKeeping { days }.by(&worker.name);
     let value = days.map(|days| days.to_string());
-    pages.store.set(KEEP_TEXTS_DAYS, value.as_deref(), &told, (pages.clock)()).await?;
+    pages.store.set(KEEP_TEXTS_DAYS, value.as_deref(), &deed, (pages.clock)()).await?;
     whole(&pages, &worker, said).await
 }
 
@@ -177,8 +177,8 @@ pub async fn pin(
         true => "said-pin-all",
         false => "said-pin-own",
     };
-    let told = format!("{} set that a PIN is {}", worker.name, if needs { "needed" } else { "left to each" });
-    pages.store.set(NEEDS_PIN, needs.then_some("yes"), &told, (pages.clock)()).await?;
+    let deed = Did::SetPinNeed { all: needs }.by(&worker.name);
+    pages.store.set(NEEDS_PIN, needs.then_some("yes"), &deed, (pages.clock)()).await?;
     let said = pages.tongue(&worker).say(said);
     whole(&pages, &worker, said).await
 }

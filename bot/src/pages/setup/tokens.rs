@@ -5,6 +5,7 @@
 use super::super::access::{Bar, Worker};
 use super::super::{Broken, Pages, Tongue, page};
 use crate::api::Scope;
+use crate::deed::Did;
 use askama::Template;
 use axum::Extension;
 use axum::extract::{Form, State};
@@ -57,7 +58,7 @@ async fn whole(pages: &Pages, worker: &Worker, notice: String, new: Option<New>)
     page(&Tokens {
         rows: rows.collect(),
         scopes: Scope::ALL.iter().map(|scope| Choice { id: scope.id(), name: scope_name(scope.id()) }).collect(),
-        worker: worker.bar(),
+        worker: worker.bar("/setup"),
         notice,
         new,
         tongue,
@@ -91,15 +92,16 @@ pub async fn change(
             }
             let token = hex::encode(rand::random::<[u8; 24]>());
             pages.store.add_token(name, &token, scope.id(), now).await?;
-            let told = format!("{} made the token {name} for {scope}", worker.name);
-            pages.store.write_down_alone(&told, now).await?;
+            let made = Did::MadeToken { name: name.to_owned(), scope: scope.id().to_owned() };
+            pages.store.write_down_alone(&made.by(&worker.name), now).await?;
             whole(&pages, &worker, String::new(), Some(New { name: name.to_owned(), token })).await
         }
         "remove" => {
             if !pages.store.remove_token(name).await? {
                 return Err(Broken::form("form-token-gone", [("name", name.into())]));
             }
-            pages.store.write_down_alone(&format!("{} took the token {name} back", worker.name), now).await?;
+            let taken = Did::TookTokenBack { name: name.to_owned() };
+            pages.store.write_down_alone(&taken.by(&worker.name), now).await?;
             whole(&pages, &worker, tongue.of_name("tokens-removed", name), None).await
         }
         _ => Err(Broken::Form("form-choose".into())),

@@ -78,7 +78,7 @@ pub async fn wording(
     let lead = tongue.with("wording-lead", &[("n", counted(rows.len())), ("long", counted(long))]);
     page(&Wording {
         tongue,
-        worker: worker.bar(),
+        worker: worker.bar("/setup"),
         langs: catalog.languages().map(|code| Choice { id: code.into(), name: name(code) }).collect(),
         lang_name: name(&lang),
         lang,
