@@ -198,7 +198,7 @@ sign-flies = Cover inlet and outlet, and rinse the inlet after each feed.
 sign-worms = Cover the outlet pit and rinse the inlet after each feed.
 sign-bag_torn = Do not use the gas. Close the valve, keep flames away, and call your fitter to mend the bag.
 sign-tank_cracked = Keep people and flames away from the tank and call your fitter. Do not feed until it is mended.
-flame-yellow = Yellow flame: open the burner's air hole a little and clean the soot.
+flame-yellow = Open the burner's air hole a little and clean the soot.
 
 ### Causes of a trouble: one step for each, and one question that a yes answers for it
 cause-little_fed = It is hungry: feed as I say each day, and gas comes in some days.
@@ -214,7 +214,7 @@ cause-water_in_pipe = Shut the valve and drain the water at the lowest point of 
 cause-burner_air = Close the burner's air hole a little, open the gas slowly and try again.
 cause-light_in = Cover or paint the tank dark: light grows green algae and spoils the gas.
 cause-siphon = The outlet may suck: its tee must be open to the air on top. Refill with water to the mark.
-cause-tank_leak = Mark the level. If it falls again by tomorrow, call your fitter. Keep flames away.
+cause-tank_leak = Mark the level. If it has fallen again tomorrow, call your fitter. Keep flames away.
 cause-much_water = Use less water with the next feeds.
 cause-outlet_shut = Free the outlet with a long stick from outside. Never reach or climb in.
 cause-thick_feed = Push it through with a long stick and rinse. Cut food small and mix it with more water.
@@ -224,7 +224,7 @@ ask-cause-little_fed = Did it get less food than usual this week?
 ask-cause-overfed = Did it get more than I said?
 ask-cause-souring = Does the outlet smell sour, like vinegar?
 ask-cause-cold = Were the nights colder lately?
-ask-cause-young = Is it still without a first good flame?
+ask-cause-young = Is it still waiting for its first good flame?
 ask-cause-poisoned = Did soap, bleach, medicine or poison go in?
 ask-cause-fat = Did oil, fat or much meat go in?
 ask-cause-leak = Does the bag go soft overnight with no cooking?
@@ -232,12 +232,12 @@ ask-cause-used_up = Did you cook longer than usual?
 ask-cause-water_in_pipe = Does the flame jump or the pipe gurgle?
 ask-cause-burner_air = Does the flame lift off the burner or hiss?
 ask-cause-light_in = Is the liquid green, or does light get into the tank?
-ask-cause-siphon = Did much run out of the outlet at once?
+ask-cause-siphon = Did much run out of the outlet all at once?
 ask-cause-tank_leak = Is the ground wet below the tank or pipes?
 ask-cause-much_water = Did rain or much water get in?
-ask-cause-outlet_shut = Does nothing run from the outlet when you feed?
+ask-cause-outlet_shut = Does the outlet stay dry when you feed?
 ask-cause-thick_feed = Was the food in big or dry pieces?
-ask-cause-vapour_lock = Does it bubble and push back when you pour?
+ask-cause-vapour_lock = When you pour, does it bubble and push back?
 
 ### Answers
 answer-water = For each { $feed } of feed give about { $water } water.

@@ -3,10 +3,10 @@
 
 ### Who we are and how we talk
 hello = ¡Hola! Soy Bellyful. Le ayudo a alimentar su tanque de biogas. Es un consejo: primero las normas locales y su instalador. Escriba ALTO para salir, AYUDA para ayuda.
-hello-again = ¡Hola! Digame qué echo al tanque, asi: 3 kg de sobras, 6 L de agua. O pregunte: ¿cuanto puedo echar?
-help = Digame qué echo: 3 kg de sobras, 6 L de agua. Como esta el gas: poco gas, cociné 50 min. O pregunte: ¿cuanto puedo echar? ALTO para salir, DESHACER borra lo ultimo.
+hello-again = ¡Hola! Digame qué puso en el tanque, asi: 3 kg de sobras, 6 L de agua. O pregunte: ¿cuanto puedo echar?
+help = Digame qué puso: 3 kg de sobras, 6 L de agua. Como esta el gas: poco gas, cociné 50 min. O pregunte: ¿cuanto puedo echar? ALTO para salir, DESHACER borra lo ultimo.
 stopped = Bellyful: ya no le mandamos mensajes. Si huele a gas, salga y escribanos igual. Escriba EMPEZAR para volver.
-started = ¡Bienvenido otra vez! Digame qué echa y como quema el gas, y le digo qué sigue.
+started = ¡Bienvenido otra vez! Digame qué echa y como arde el gas, y le digo qué sigue.
 muted = Ya no le mando recordatorios. Si me escribe, le contesto.
 forget-sure = ¿Borro para siempre su nombre, numero y mensajes? Conteste SI para borrar. Con otra respuesta se quedan.
 forgotten = Listo. Borré su nombre, numero y mensajes. Que le vaya bien, y el fuego siempre lejos del gas.
@@ -20,12 +20,12 @@ welcome = Con gusto. Digame cada dia qué echa y le digo qué sigue.
 joined = Este teléfono ya es del mismo tanque.
 too-long = Ese mensaje es muy largo para mi. Por favor mandelo en partes cortas.
 person-called = Le pedi a su promotor que le llame.
-person-none = No encuentro a un promotor para usted. Pregunte por favor a quien instalo su tanque.
+person-none = No encuentro a un promotor para usted. Pregunte por favor a quien hizo su tanque.
 
 ### Danger. No question, no dose in this text
-alarm = ¡Salgan todos ya! Adentro sin fuego, interruptor ni teléfono. Cierre el gas solo si es seguro al salir. { $number ->
-    [none] Pida ayuda desde afuera.
-   *[other] Llame al { $number } desde afuera.
+alarm = ¡Salgan todos ya! Adentro nada de fuego, interruptor ni teléfono. Cierren el gas solo si es seguro al salir. { $number ->
+    [none] Afuera pidan ayuda.
+   *[other] Afuera llamen al { $number }.
 } No entren mas, ni al pozo.
 safe-again = Qué bueno que escribio. No prenda nada hasta que un instalador revise las uniones con agua y jabon. Cuando no haya fuga, escribame y seguimos.
 
@@ -41,7 +41,7 @@ item-not-fed = { $days ->
    *[other] sin comida { $days } dias
 }
 item-usual = casi siempre { $amount } de { $feed } al dia
-item-burned = cocino { $minutes } min
+item-burned = cocinaron { $minutes } min
 item-gas = { $level ->
     [none] sin gas
     [low] poco gas
@@ -72,12 +72,12 @@ item-walls = tanque { $look ->
     [heated] con calefaccion
    *[buried] enterrado
 }
-item-started = empezo { $days ->
+item-started = iniciado { $days ->
     [0] hoy
     [one] ayer
    *[other] hace { $days } dias
 }
-item-removed = saco { $amount }
+item-removed = sacaron { $amount }
 item-alkali = { $amount } de { $what ->
     [soda] bicarbonato
     [lime] cal
@@ -89,7 +89,7 @@ item-people = { $count ->
    *[other] { $count } personas
 }
 item-place = { $name }
-item-seeded = empezo con { $amount } de { $feed }
+item-seeded = iniciado con { $amount } de { $feed }
 item-sign = { $sign ->
     [sour_smell] olor agrio
     [egg_smell] olor a huevo podrido
@@ -174,17 +174,17 @@ why-cold = El frio lo pone lento, y la comida que se queda se agria.
 why-too_hot = Adentro hace demasiado calor. Déle sombra.
 why-cold_coming = Vienen dias mas frios: va a comer menos.
 why-low_gas = Hay menos gas del que debe dar.
-why-leak_suspected = Debio dar mas gas del que hallo: tal vez hay una fuga.
+why-leak_suspected = Debia haber mas gas: tal vez hay una fuga.
 why-gas_unused = Hay bastante gas: uselo antes de echar mas.
 why-part = Hay una pieza que se debe revisar.
 why-people_at_risk = El gas quema y envenena. Primero la gente.
 why-size_unknown = Aun no sé el tamaño de su tanque, por eso voy con cuidado.
-why-amount_unknown = No sé cuanto entro, por eso voy con cuidado.
+why-amount_unknown = No sé cuanto fue, por eso voy con cuidado.
 why-intro = Porque: { $reasons }
 
 ### Signs: one step a family can take
 sign-sour_smell = El olor agrio es por mucho acido.
-sign-egg_smell = El olor a huevo en la salida es normal, pero es veneno: no lo respire. Si es adentro o fuerte: salgan todos y escribame.
+sign-egg_smell = Olor a huevo en la salida: es normal, pero es veneno, no lo respire. Adentro o fuerte: salgan y escribame.
 sign-bad_smell = Contra el olor ponga una capa fina de aceite de cocina sobre el agua de los tubos abiertos.
 sign-scum = Remueva suave desde afuera por la entrada, y eche comida mas fina y con mas agua.
 sign-outlet_blocked = Destape la salida desde afuera con un palo largo. Nunca meta la mano ni se meta.
@@ -197,7 +197,7 @@ sign-flies = Tape la entrada y la salida, y enjuague la entrada cada vez que ech
 sign-worms = Tape el pozo de salida y enjuague la entrada cada vez que eche comida.
 sign-bag_torn = No use el gas. Cierre la llave, aleje el fuego y llame al instalador para arreglar la bolsa.
 sign-tank_cracked = Aleje a la gente y el fuego del tanque y llame al instalador. No eche nada hasta que esté arreglado.
-flame-yellow = Llama amarilla: abra un poco el hueco de aire de la hornilla y limpie el hollin.
+flame-yellow = Abra un poco el hueco de aire de la hornilla y limpie el hollin.
 
 ### Causes of a trouble: one step for each, and one question that a yes answers for it
 cause-little_fed = Tiene hambre: eche cada dia lo que le digo, y en unos dias hay gas.
@@ -207,36 +207,36 @@ cause-cold = Adentro hace frio: tapelo bien de noche y eche comida a la hora mas
 cause-young = Es nuevo: suelte el primer gas al aire libre, lejos del fuego, y pruebe mañana.
 cause-poisoned = Nada de jabon, cloro ni medicinas. Eche solo agua y algo de estiércol fresco.
 cause-fat = Deje fuera aceite, grasa y carne por una semana.
-cause-leak = Ponga agua con jabon en bolsa, llave y uniones, sin fuego cerca: burbujas son fuga.
-cause-used_up = Usan casi todo lo que da: cierre la llave entre comidas y deje llenar la bolsa.
+cause-leak = Ponga agua con jabon en bolsa, llave y uniones, afuera, sin fuego: si hay burbujas, hay fuga.
+cause-used_up = Usan casi todo lo que da: cierre la llave entre comidas y deje que la bolsa se llene.
 cause-water_in_pipe = Cierre la llave y saque el agua en el punto mas bajo del tubo de gas. Sin fuego cerca.
 cause-burner_air = Cierre un poco el hueco de aire de la hornilla, abra el gas despacio y pruebe.
 cause-light_in = Tape o pinte el tanque de oscuro: la luz cria algas verdes y daña el gas.
 cause-siphon = La salida tal vez chupa: su T debe estar abierta al aire arriba. Eche agua hasta la marca.
-cause-tank_leak = Marque el nivel. Si mañana baja otra vez, llame a su instalador. Lejos del fuego.
+cause-tank_leak = Marque el nivel. Si mañana baja otra vez, llame a su instalador. Aleje el fuego.
 cause-much_water = Use menos agua con las siguientes comidas.
 cause-outlet_shut = Destape la salida con un palo largo desde afuera. Nunca meta la mano ni entre.
 cause-thick_feed = Empuje con un palo largo y enjuague. Pique chico y mezcle con mas agua.
 cause-vapour_lock = Hay gas atrapado en la entrada: mueva un palo largo despacio y eche poco a poco. Sin fuego cerca.
-call-fitter = Ya van varios dias: pida a su instalador que lo vea.
+call-fitter = Ya van varios dias: pida a su instalador que venga a verlo.
 ask-cause-little_fed = ¿Recibio menos comida que siempre esta semana?
 ask-cause-overfed = ¿Le echaron mas de lo que dije?
 ask-cause-souring = ¿La salida huele agrio, como vinagre?
-ask-cause-cold = ¿Las noches fueron mas frias estos dias?
-ask-cause-young = ¿Todavia no ha dado una buena llama?
+ask-cause-cold = ¿Las noches han sido mas frias estos dias?
+ask-cause-young = ¿Aun espera su primera buena llama?
 ask-cause-poisoned = ¿Le cayo jabon, cloro, medicina o veneno?
 ask-cause-fat = ¿Le cayo aceite, grasa o mucha carne?
-ask-cause-leak = ¿La bolsa se afloja de noche sin cocinar?
+ask-cause-leak = ¿La bolsa se afloja de noche aunque nadie cocine?
 ask-cause-used_up = ¿Cocinaron mas tiempo que siempre?
 ask-cause-water_in_pipe = ¿La llama salta o el tubo gorgotea?
-ask-cause-burner_air = ¿La llama se levanta o silba?
+ask-cause-burner_air = ¿La llama se levanta de la hornilla o silba?
 ask-cause-light_in = ¿El liquido esta verde, o le entra luz al tanque?
 ask-cause-siphon = ¿Salio mucho de golpe por la salida?
 ask-cause-tank_leak = ¿El suelo esta mojado bajo el tanque o los tubos?
-ask-cause-much_water = ¿Entro lluvia o mucha agua?
-ask-cause-outlet_shut = ¿No sale nada por la salida al echar comida?
+ask-cause-much_water = ¿Le ha entrado lluvia o mucha agua?
+ask-cause-outlet_shut = ¿La salida sigue seca cuando echa comida?
 ask-cause-thick_feed = ¿La comida iba en pedazos grandes o secos?
-ask-cause-vapour_lock = ¿Burbujea y devuelve al echar?
+ask-cause-vapour_lock = ¿Burbujea y se devuelve cuando echa comida?
 
 ### Answers
 answer-water = Por cada { $feed } de comida ponga unos { $water } de agua.
@@ -250,13 +250,13 @@ answer-history = Ultimos 7 dias: { $kg } kg en { $days ->
     [one] { $days } dia
    *[other] { $days } dias
 }, { $water } L de agua, cocino { $minutes } min.
-answer-history-none = No tengo nada anotado de los ultimos 7 dias. Digame qué echo.
+answer-history-none = No tengo nada anotado de los ultimos 7 dias. Digame qué puso.
 answer-status-good = Su tanque se ve bien.
 answer-status-watch = Su tanque necesita cuidado.
 
 ### Questions, one at a time
 ask-tank = ¿De cuantos litros es su tanque?
-ask-started = ¿Cuando se lleno el tanque por primera vez? Asi: hace 3 semanas.
+ask-started = ¿Cuando llenaron el tanque por primera vez? Asi: hace 3 semanas.
 ask-seed = ¿Con qué lo empezaron, y cuanto? Asi: 40 kg de estiércol de vaca.
 ask-place = ¿En qué pueblo o ciudad esta, o cerca de cual?
 ask-bucket = ¿Cuantos litros caben en 1 { $measure } de los suyos?
@@ -278,7 +278,7 @@ remind-silence = { $days ->
     [one] { $days } dia
    *[other] { $days } dias
 } sin noticias. ¿Como esta el tanque? Digame qué echo y como quema el gas. SILENCIO quita los avisos.
-remind-rest-over = Ya termino el descanso.
+remind-rest-over = Ya pasaron los dias de descanso.
 remind-rest-on = Necesita descansar mas.
 remind-cold = Vienen semanas mas frias. Tape bien el tanque y eche menos: yo le digo cuanto. SILENCIO quita los avisos.
 remind-oil = Toca poner otra capa fina de aceite de cocina sobre el agua de los tubos abiertos, contra el olor. SILENCIO quita los avisos.
@@ -343,7 +343,22 @@ staff-pin-told = { $worker } ({ $number }) queda cerrado una hora por PIN malos.
 
 ### Amounts
 decimal-mark = .
-number-half = 1/2 { $measure }
+number-half = { $unit ->
+    [basin] media
+    [tin] media
+    [pot] media
+    [cup] media
+    [jug] media
+    [bottle] media
+    [spoon] media
+    [shovel] media
+    [bag] media
+    [basket] media
+    [crate] media
+    [wheelbarrow] media
+    [piece] media
+   *[other] medio
+} { $measure }
 unit-kg = { $n } kg
 unit-g = { $n } g
 unit-l = { $n } L

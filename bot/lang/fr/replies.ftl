@@ -23,10 +23,10 @@ person-called = J'ai demandé à votre agent de vous appeler.
 person-none = Je ne trouve pas d'agent pour vous. Demandez svp à l'installateur de votre cuve.
 
 ### Danger. No question, no dose in this text
-alarm = Sortez tous! Pas de feu, interrupteur ni téléphone dedans. Fermez le gaz en sortant si sans danger. { $number ->
-    [none] Appelez à l'aide dehors.
+alarm = Sortez tous! Dedans ni feu, ni interrupteur, ni téléphone. Fermez le gaz en sortant si sans danger. { $number ->
+    [none] Dehors, criez à l'aide.
    *[other] Dehors, appelez le { $number }.
-} N'entrez plus, ni dans la fosse.
+} N'y rentrez pas, ni dans la fosse.
 safe-again = Vous avez bien fait d'écrire. N'allumez rien avant qu'un installateur ait vu tous les joints à l'eau savonneuse. Quand rien ne fuit, écrivez-moi.
 
 ### What we heard
@@ -77,7 +77,7 @@ item-started = démarré { $days ->
     [1] hier
    *[other] il y a { $days } jours
 }
-item-removed = { $amount } enlevés
+item-removed = retiré { $amount }
 item-alkali = { $what ->
     [soda] bicarbonate
     [lime] chaux
@@ -149,7 +149,7 @@ gas-little = Très peu de gaz aujourd'hui.
 ### Why
 why-usual = Tout va bien.
 why-overloaded = Ces jours-ci elle a eu plus qu'elle ne peut manger, et trop la rend aigre.
-why-load_rising = La quantité monte trop vite. Ses petits microbes ont besoin de jours pour grandir.
+why-load_rising = La quantité monte trop vite. Ses petits microbes ont besoin de temps pour grandir.
 why-underfed = Elle a faim: un peu plus à manger donne plus de gaz.
 why-fed_today = Elle a eu sa part pour aujourd'hui.
 why-spread_out = Peu et souvent vaut mieux que beaucoup d'un coup.
@@ -184,7 +184,7 @@ why-intro = Parce que: { $reasons }
 
 ### Signs: one step a family can take
 sign-sour_smell = Une odeur aigre veut dire trop d'acide.
-sign-egg_smell = Une odeur d'oeuf à la sortie est normale, mais c'est un poison: ne respirez pas. Dans la maison ou forte: sortez tous, écrivez-moi.
+sign-egg_smell = Odeur d'oeuf à la sortie: normale, mais poison, ne respirez pas. Dedans ou forte: sortez tous, écrivez.
 sign-bad_smell = Contre l'odeur, mettez un film fin d'huile de cuisine sur l'eau des tuyaux ouverts.
 sign-scum = Remuez doucement de dehors par l'entrée, puis mettez plus fin et avec plus d'eau.
 sign-outlet_blocked = Débouchez la sortie de dehors avec un long baton. N'y mettez jamais la main, n'entrez jamais.
@@ -197,46 +197,46 @@ sign-flies = Couvrez l'entrée et la sortie, et rincez l'entrée chaque fois.
 sign-worms = Couvrez la fosse de sortie et rincez l'entrée chaque fois.
 sign-bag_torn = N'utilisez pas le gaz. Fermez la vanne, pas de feu à coté, et appelez l'installateur pour réparer le sac.
 sign-tank_cracked = Eloignez les gens et le feu de la cuve et appelez l'installateur. Ne mettez rien avant la réparation.
-flame-yellow = Flamme jaune: ouvrez un peu le trou d'air du bruleur et enlevez la suie.
+flame-yellow = Ouvrez un peu le trou d'air du bruleur et enlevez la suie.
 
 ### Causes of a trouble: one step for each, and one question that a yes answers for it
 cause-little_fed = Elle a faim: donnez chaque jour ce que je dis, le gaz vient en quelques jours.
 cause-overfed = Elle a eu plus qu'elle ne peut manger: donnez seulement ce que je dis.
-cause-souring = Il y a peut-etre trop d'acide: gardez le repos ou les petits repas que je dis.
+cause-souring = Il y a peut-etre trop d'acide: donnez les petits repas que je dis, ou rien.
 cause-cold = Il fait froid dedans: couvrez-la bien la nuit, donnez à l'heure la plus chaude.
 cause-young = Elle est jeune: laissez partir le premier gaz dehors, loin du feu, et essayez demain.
-cause-poisoned = Pas de savon, javel ni remèdes. Donnez seulement de l'eau et un peu de bouse fraiche.
+cause-poisoned = Plus de savon, de javel ni de remèdes. Donnez seulement de l'eau et un peu de bouse fraiche.
 cause-fat = Pas d'huile, de gras ni de viande pendant une semaine.
-cause-leak = Eau savonneuse sur sac, vanne et joints, dehors, sans feu: des bulles, c'est une fuite.
+cause-leak = Passez de l'eau savonneuse sur sac, vanne et joints, dehors, sans feu: des bulles, c'est une fuite.
 cause-used_up = Vous brulez presque tout: fermez la vanne entre les repas, laissez le sac se remplir.
-cause-water_in_pipe = Fermez la vanne et videz l'eau au point le plus bas du tuyau. Pas de feu tout près.
-cause-burner_air = Fermez un peu le trou d'air du bruleur, ouvrez le gaz doucement et essayez.
+cause-water_in_pipe = Fermez la vanne et videz l'eau au point le plus bas du tuyau. Pas de feu à coté.
+cause-burner_air = Fermez un peu le trou d'air du bruleur, ouvrez le gaz doucement et rallumez.
 cause-light_in = Couvrez ou peignez la cuve en sombre: la lumière fait des algues et gate le gaz.
 cause-siphon = La sortie aspire peut-etre: son T doit etre ouvert en haut. Remettez de l'eau à la marque.
-cause-tank_leak = Marquez le niveau. S'il baisse encore demain, appelez l'installateur. Loin du feu.
-cause-much_water = Mettez moins d'eau avec les prochains repas.
-cause-outlet_shut = Débouchez la sortie avec un long baton, du dehors. N'y mettez jamais la main, n'entrez pas.
+cause-tank_leak = Marquez le niveau. S'il a encore baissé demain, appelez l'installateur. Gardez le feu loin.
+cause-much_water = Mettez moins d'eau les prochaines fois.
+cause-outlet_shut = Débouchez la sortie de dehors avec un long baton. N'y mettez jamais la main, n'entrez jamais.
 cause-thick_feed = Poussez avec un long baton et rincez. Coupez petit et mettez plus d'eau.
-cause-vapour_lock = Du gaz bloque l'entrée: bougez un long baton doucement, versez lentement. Pas de feu tout près.
-call-fitter = Ca dure: demandez à votre installateur de voir.
-ask-cause-little_fed = A-t-elle eu moins à manger cette semaine?
+cause-vapour_lock = Du gaz bloque l'entrée: remuez doucement avec un long baton, puis versez lentement. Pas de feu à coté.
+call-fitter = Ca dure depuis des jours: demandez à votre installateur de venir voir.
+ask-cause-little_fed = A-t-elle eu moins à manger que d'habitude cette semaine?
 ask-cause-overfed = A-t-elle eu plus que ce que j'ai dit?
 ask-cause-souring = La sortie sent-elle aigre, comme du vinaigre?
 ask-cause-cold = Les nuits sont-elles plus froides ces jours-ci?
-ask-cause-young = Est-elle encore sans une première bonne flamme?
-ask-cause-poisoned = A-t-on mis du savon, de la javel, un remède ou du poison?
-ask-cause-fat = A-t-on mis de l'huile, du gras ou beaucoup de viande?
-ask-cause-leak = Le sac ramollit-il la nuit sans cuisiner?
+ask-cause-young = Attend-elle encore sa première bonne flamme?
+ask-cause-poisoned = Du savon, de la javel, un remède ou du poison est-il tombé dedans?
+ask-cause-fat = A-t-elle eu de l'huile, du gras ou beaucoup de viande?
+ask-cause-leak = Le sac devient-il mou la nuit, meme sans cuisiner?
 ask-cause-used_up = Avez-vous cuisiné plus longtemps que d'habitude?
-ask-cause-water_in_pipe = La flamme saute-t-elle, ou le tuyau gargouille?
-ask-cause-burner_air = La flamme se décolle-t-elle ou siffle?
-ask-cause-light_in = Le liquide est-il vert, ou la cuve laisse-t-elle passer la lumière?
-ask-cause-siphon = Beaucoup est-il sorti d'un coup?
+ask-cause-water_in_pipe = La flamme saute, ou le tuyau gargouille?
+ask-cause-burner_air = La flamme se décolle du bruleur, ou siffle?
+ask-cause-light_in = Le liquide est vert, ou la lumière entre dans la cuve?
+ask-cause-siphon = La sortie a-t-elle beaucoup coulé d'un coup?
 ask-cause-tank_leak = Le sol est-il mouillé sous la cuve ou les tuyaux?
-ask-cause-much_water = De la pluie ou beaucoup d'eau est-elle entrée?
-ask-cause-outlet_shut = Rien ne sort quand vous donnez?
+ask-cause-much_water = La pluie ou beaucoup d'eau est-elle entrée?
+ask-cause-outlet_shut = La sortie reste-t-elle sèche quand vous mettez à manger?
 ask-cause-thick_feed = Les morceaux étaient-ils gros ou secs?
-ask-cause-vapour_lock = Ca fait des bulles et ca revient quand vous versez?
+ask-cause-vapour_lock = Quand vous versez, ca fait des bulles et ca remonte?
 
 ### Answers
 answer-water = Pour { $feed } à manger, mettez environ { $water } d'eau.
@@ -256,7 +256,7 @@ answer-status-watch = Votre cuve a besoin de soin.
 
 ### Questions, one at a time
 ask-tank = Votre cuve contient combien de litres?
-ask-started = Quand la cuve a été remplie la première fois? Comme: il y a 3 semaines.
+ask-started = La cuve a été remplie quand, la première fois? Comme: il y a 3 semaines.
 ask-seed = Qu'avez-vous mis pour démarrer, et combien? Comme: 40 kg de bouse de vache.
 ask-place = Vous etes dans quelle ville, ou près de laquelle?
 ask-bucket = Chez vous, 1 { $measure } contient combien de litres?
@@ -346,7 +346,21 @@ staff-pin-told = { $worker } ({ $number }) est bloqué une heure après de faux 
 
 ### Amounts
 decimal-mark = ,
-number-half = 1/2 { $measure }
+number-half = { $unit ->
+    [basin] une demi-
+    [tin] une demi-
+    [pot] une demi-
+    [plate] une demi-
+    [cup] une demi-
+    [jug] une demi-
+    [bottle] une demi-
+    [handful] une demi-
+    [spoon] une demi-
+    [shovel] une demi-
+    [crate] une demi-
+    [wheelbarrow] une demi-
+   *[other] un demi-
+}{ $measure }
 unit-kg = { $n } kg
 unit-g = { $n } g
 unit-l = { $n } L
@@ -479,7 +493,7 @@ feed-fruit_waste = restes de fruits
 feed-tomato = tomates
 feed-onion = oignons
 feed-cabbage = chou
-feed-leafy_greens = feuilles légumes
+feed-leafy_greens = légumes-feuilles
 feed-carrot = carottes
 feed-pumpkin = giraumon (courge)
 feed-vegetable_waste = restes de légumes

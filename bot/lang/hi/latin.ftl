@@ -75,7 +75,7 @@ item-started = shuru { $days ->
     [1] kal
    *[other] { $days } din pehle
 }
-item-removed = { $amount } nikala
+item-removed = nikala { $amount }
 item-alkali = { $amount } { $what ->
     [soda] soda
     [lime] chuna
@@ -116,7 +116,7 @@ item-day = { $item } ({ $days ->
    *[other] { $days } din pehle
 })
 corrected = Theek kar diya: { $what }.
-not-mended = Kya theek karun? Poora likhiye, jaise: 3 kilo jhootan dala, 6 litre paani.
+not-mended = Kya theek karun? Poora likhiye, jaise: 3 kilo jhootan dali, 6 litre paani.
 
 ### What to do
 do-feed-today = Aaj { $amount } dal sakte hain, { $water } paani ke saath.
@@ -195,46 +195,46 @@ sign-flies = Dono munh dhaken, khana dalne ke baad munh paani se dhoyen.
 sign-worms = Nikasi ka gaddha dhaken, khana dalne ke baad munh dhoyen.
 sign-bag_torn = Gas na jalayen. Valve band karen, aag door rakhen, thaila theek karne mistri bulayen.
 sign-tank_cracked = Log aur aag tank se door rakhen, mistri bulayen. Theek hone tak kuch na dalen.
-flame-yellow = Lau peeli: chulhe ka hawa ka chhed thoda kholen, kaalikh saaf karen.
+flame-yellow = Chulhe ka hawa ka chhed thoda kholen, kaalikh saaf karen.
 
 ### Causes of a trouble: one step for each, and one question that a yes answers for it
-cause-little_fed = Ye bhookha hai: roz utna den jitna main kahoon, kuch din mein gas aayegi.
-cause-overfed = Zyada khana gaya: sirf utna den jitna main kahoon.
-cause-souring = Shayad andar khatas badhi hai: jo aaram ya thoda khana kahoon, wahi den.
-cause-cold = Andar thand hai: raat ko achhe se dhaken, din ki garmi mein khana den.
-cause-young = Ye naya hai: pehli gas khule mein, aag se door nikal den, kal phir dekhen.
-cause-poisoned = Sabun, bleach, dawai mat daalen. Sirf paani aur thoda taaza gobar den.
-cause-fat = Ek hafte tel, charbi aur maans mat daalen.
-cause-leak = Thaile, valve, jod par sabun-paani lagayen, aag nahi: bulbule yaani leak.
-cause-used_up = Jitni banti hai utni jal jaati hai: valve band rakhen, thaila bharne den.
-cause-water_in_pipe = Valve band karen, pipe ke sabse neeche se paani nikalen. Paas aag nahi.
+cause-little_fed = Tank bhookha hai: roz utna dalen jitna main kahun, kuch din mein gas aayegi.
+cause-overfed = Zyada khana gaya: sirf utna dalen jitna main kahun.
+cause-souring = Shayad andar tezaab zyada hai: utna hi dalen jitna main kahun, ya kuch nahi.
+cause-cold = Andar thand hai: raat ko achhe se dhaken, khana din ke garam samay dalen.
+cause-young = Tank naya hai: pehli gas khule mein, aag se door nikal den, kal phir jalakar dekhen.
+cause-poisoned = Sabun, bleach, dawai na dalen. Sirf paani aur thoda taaza gobar dalen.
+cause-fat = Ek hafte tel, charbi aur maans na dalen.
+cause-leak = Thaile, valve aur jod par sabun-paani lagayen, khule mein, aag nahi: bulbule yaani leak.
+cause-used_up = Jitni gas banti hai utni jal jati hai: khane ke beech valve band rakhen, thaila bharne den.
+cause-water_in_pipe = Valve band karen, pipe ki sabse neechi jagah se paani nikalen. Paas mein aag nahi.
 cause-burner_air = Chulhe ka hawa ka chhed thoda band karen, gas dheere kholen, phir jalayen.
-cause-light_in = Tank dhaken ya kaala rang karen: roshni se kaai hoti hai, gas kharab hoti hai.
-cause-siphon = Nikasi shayad kheenchti hai: uska T oopar khula ho. Nishan tak paani bharen.
-cause-tank_leak = Nishan lagayen. Kal tak phir gire to mistri ko bulayen. Aag door rakhen.
-cause-much_water = Agle khane ke saath paani kam dalen.
-cause-outlet_shut = Lambi chhadi se bahar se nikasi kholen. Haath ya khud andar kabhi nahi.
-cause-thick_feed = Lambi chhadi se dhakelen, paani dalen. Khana chhota kaaten, paani zyada milayen.
-cause-vapour_lock = Gas andar ke pipe mein phansi hai: lambi chhadi dheere hilayen, dheere dalen. Paas aag nahi.
-call-fitter = Kai din ho gaye: mistri ko dikhayen.
-ask-cause-little_fed = Is hafte khana kam mila?
+cause-light_in = Tank dhaken ya kaala rangen: roshni se kaai jamti hai, gas kharab hoti hai.
+cause-siphon = Nikasi shayad paani kheenchti hai: uska T upar se khula rahe. Nishan tak paani bharen.
+cause-tank_leak = Paani par nishan lagayen. Kal tak aur gire to mistri bulayen. Aag door rakhen.
+cause-much_water = Agli baar paani kam dalen.
+cause-outlet_shut = Bahar se lambi lakdi se nikasi kholen. Haath na dalen, andar kabhi na utren.
+cause-thick_feed = Lambi lakdi se dhakelen, paani dalen. Khana chhota kaaten, paani zyada milayen.
+cause-vapour_lock = Dalne ke pipe mein gas phansi hai: lambi lakdi dheere hilayen, phir dheere dalen. Paas mein aag nahi.
+call-fitter = Kai din ho gaye: mistri ko dikha len.
+ask-cause-little_fed = Kya is hafte khana kam dala?
 ask-cause-overfed = Kya mere kahe se zyada gaya?
-ask-cause-souring = Nikasi se khatti boo aati hai, sirke jaisi?
-ask-cause-cold = Raatein zyada thandi hui hain?
-ask-cause-young = Kya ab tak ek baar bhi achhi lau nahi aayi?
-ask-cause-poisoned = Kya sabun, bleach, dawai ya zeher gaya?
+ask-cause-souring = Kya nikasi se sirke jaisi khatti boo aati hai?
+ask-cause-cold = Kya raatein zyada thandi ho gayi hain?
+ask-cause-young = Kya pehli achhi lau abhi aani baaki hai?
+ask-cause-poisoned = Kya sabun, bleach, dawai ya zehar gaya?
 ask-cause-fat = Kya tel, charbi ya bahut maans gaya?
-ask-cause-leak = Bina pakaye raat mein thaila dheela hota hai?
-ask-cause-used_up = Kya zyada der pakaya?
-ask-cause-water_in_pipe = Lau uchhalti hai ya pipe gud-gud karta hai?
-ask-cause-burner_air = Lau chulhe se uthti hai ya seeti deti hai?
-ask-cause-light_in = Paani hara hai, ya tank mein roshni jaati hai?
-ask-cause-siphon = Nikasi se ek saath bahut nikla?
-ask-cause-tank_leak = Tank ya pipe ke neeche zameen geeli hai?
+ask-cause-leak = Kya bina pakaye bhi thaila raat mein dheela hota hai?
+ask-cause-used_up = Kya aam dino se zyada der pakaya?
+ask-cause-water_in_pipe = Kya lau uchhalti hai, ya pipe gud-gud karta hai?
+ask-cause-burner_air = Kya lau chulhe se upar uthti hai, ya seeti deti hai?
+ask-cause-light_in = Kya paani hara hai, ya tank mein roshni jati hai?
+ask-cause-siphon = Kya nikasi se ek saath bahut paani nikla?
+ask-cause-tank_leak = Kya tank ya pipe ke neeche zameen geeli hai?
 ask-cause-much_water = Kya baarish ya zyada paani gaya?
-ask-cause-outlet_shut = Khana dalne par nikasi se kuch nahi nikalta?
-ask-cause-thick_feed = Khana bade ya sookhe tukdon mein tha?
-ask-cause-vapour_lock = Dalne par bulbule aate aur wapas aata hai?
+ask-cause-outlet_shut = Kya khana dalne par bhi nikasi sookhi rehti hai?
+ask-cause-thick_feed = Kya khana bade ya sookhe tukdon mein tha?
+ask-cause-vapour_lock = Kya dalne par bulbule aate hain aur khana wapas aata hai?
 
 ### Answers
 answer-water = { $feed } khane ke saath karib { $water } paani dalen.
@@ -242,7 +242,7 @@ answer-gas = Aaj karib { $minutes } min pakane ki gas hai.
 answer-digestate = 1 hissa ghol, 3 hissa paani mila kar mitti mein. Katai se mahina bhar pehle tak. Patte ya kachche khane par nahi. Haath dhoyen.
 answer-start_up = Taaza gobar aur paani aadha-aadha bharen, garam aur dhaka rakhen. 3 din lau tike tab khana. Pehli gas khule mein, aag se door nikalen.
 answer-can-yes = Haan, { $feed } achha khana hai. Chhota kaat kar paani mein milayen.
-answer-can-some = { $feed } thoda chalega, aur khane ke saath, akela nahi.
+answer-can-some = { $feed }: thoda hi, aur khane ke saath, akela nahi.
 answer-can-no = Nahi, { $feed } tank mein na dalen.
 answer-history = Pichhle 7 din: { $days } din mein { $kg } kilo khana, { $water } litre paani, { $minutes } min pakaya.
 answer-history-none = Pichhle 7 din ka kuch likha nahi hai. Bataiye kya dala.
@@ -254,7 +254,7 @@ ask-tank = Aapka tank kitne litre ka hai?
 ask-started = Tank pehli baar kab bhara? Jaise: 3 hafte pehle.
 ask-seed = Shuru mein kya dala, kitna? Jaise: 40 kilo gobar.
 ask-place = Aap kis shehar mein ya uske paas hain?
-ask-bucket = Aapke yahan 1 { $measure } mein kitne litre aata hai?
+ask-bucket = Aapke yahan 1 { $measure } mein kitne litre aate hain?
 ask-usual = Aam din kya dalte hain, kitna?
 ask-store = Gas ka thaila kitne litre ka hai?
 ask-walls = Tank kaala hai, safed, dhaka hua ya zameen mein?
@@ -266,7 +266,7 @@ doubt-unit = "{ $said }": kilo ya { $measure }?
 doubt-feed = "{ $said }" kaun sa khana hai?
 doubt-day = "{ $said }": kaun sa din tha?
 doubt-sign = Kya dikkat hai: boo, leak, gas nahi, ya kuch aur?
-doubt-word = Maaf kijiye, "{ $said }" samajh nahi aaya. Aise likhiye: 3 kilo jhootan dala, 6 litre paani.
+doubt-word = Maaf kijiye, "{ $said }" samajh nahi aaya. Aise likhiye: 3 kilo jhootan dali, 6 litre paani.
 
 ### Texts we start
 remind-silence = { $days } din se khabar nahi. Tank kaisa hai? Bataiye kya dala, gas kaisi jalti hai. MUTE se yaad dilana band.
@@ -325,7 +325,7 @@ staff-tell = { $name } ko bhej diya.
 staff-tell-none = { $name } ka koi phone message nahi leta.
 staff-word = { $worker } ki taraf se: { $text }
 staff-what = Kya likhun? Jaise: note 12 valve badla, ya: tell 12 kal aaunga.
-staff-lift = { $name } ek din jitna chahe likh sakte hain.
+staff-lift = { $name } ek din jitna chahen likh sakte hain.
 staff-viewer = Aap dekh sakte hain, badal nahi sakte. Apne manager se poochhiye.
 staff-pin-ask = Iske liye aapka PIN chahiye, din mein ek baar. Likhen: pin aur apna number.
 staff-pin-choose = Iske liye PIN chahiye. 4 se 8 ank chun kar likhiye, jaise: pin 4711.
@@ -338,13 +338,13 @@ staff-pin-told = { $worker } ({ $number }) galat PIN se ek ghante ke liye band. 
 
 ### Amounts
 decimal-mark = .
-number-half = { $measure ->
-    [balti] aadhi
+number-half = { $unit ->
+    [bucket] aadhi
     [plate] aadhi
-    [botal] aadhi
-    [mutthi] aadhi
-    [bori] aadhi
-    [tokri] aadhi
+    [bottle] aadhi
+    [handful] aadhi
+    [sack] aadhi
+    [basket] aadhi
    *[other] aadha
 } { $measure }
 unit-kg = { $n } kilo

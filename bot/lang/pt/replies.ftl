@@ -5,7 +5,7 @@
 hello = Bom dia! Sou o Bellyful. Ajudo a alimentar o seu tanque de biogas. Isto é um conselho: primeiro as regras locais e o seu técnico. Escreva PARAR para sair, AJUDA para ajuda.
 hello-again = Bom dia! Diga o que pos no tanque, assim: 3 kg de restos, 6 L de agua. Ou pergunte: quanto posso por?
 help = Diga o que pos: 3 kg de restos, 6 L de agua. Como esta o gas: pouco gas, cozinhei 50 min. Ou pergunte: quanto posso por? PARAR para sair, DESFAZER apaga o ultimo.
-stopped = Bellyful: nao mandamos mais mensagens. Se cheirar a gas, saia e escreva na mesma. Escreva VOLTAR para voltar.
+stopped = Bellyful: nao mandamos mais mensagens. Se cheirar a gas, saia e escreva mesmo assim. Escreva VOLTAR para voltar.
 started = Que bom ter voltado! Diga o que poe e como arde o gas, e eu digo o que fazer a seguir.
 muted = Nao mando mais lembretes. Se escrever, eu respondo.
 forget-sure = Apago para sempre o seu nome, numero e mensagens? Responda SIM para apagar. Com outra resposta ficam.
@@ -24,7 +24,7 @@ person-none = Nao encontro um técnico de campo para si. Por favor pergunte a qu
 
 ### Danger. No question, no dose in this text
 alarm = Saiam todos ja! La dentro nada de fogo, interruptor ou telefone. Feche o gas so se for seguro ao sair. { $number ->
-    [none] Peca ajuda de fora.
+    [none] De fora chame ajuda.
    *[other] De fora ligue { $number }.
 } Nao voltem a entrar nem na fossa.
 safe-again = Fez bem em escrever. Nao acenda nada até um técnico ver todas as juntas com agua e sabao. Quando nada vazar, escreva-me e continuamos.
@@ -150,7 +150,7 @@ gas-little = Hoje ha muito pouco gas.
 why-usual = Parece tudo bem.
 why-overloaded = Nestes dias recebeu mais do que pode comer, e comida demais deixa o tanque azedo.
 why-load_rising = A comida sobe muito depressa. Os bichinhos dele precisam de dias para crescer.
-why-underfed = Esta com fome: um pouco mais de comida da mais gas.
+why-underfed = Esta com fome: um pouco mais de comida traz mais gas.
 why-fed_today = Hoje ja comeu a sua parte.
 why-spread_out = Pouco e muitas vezes é melhor que muito de uma vez.
 why-after_gap = Depois de uma pausa comece com pouco. Nao reponha os dias perdidos.
@@ -165,18 +165,18 @@ why-too_thick = A mistura esta grossa demais: nao corre nem digere.
 why-too_thin = Tanta agua leva os bichinhos embora.
 why-grease = Oleo e gordura boiam e sufocam o tanque: so uma ou duas colheres por dia.
 why-citrus = Cascas de laranja e limao fazem-no lento: so poucas, com outra comida.
-why-protein = Muita carne, peixe ou ovo da mau gas: misture com outra comida.
+why-protein = Muita carne, peixe ou ovo faz mau gas: misture com outra comida.
 why-salt = Comida muito salgada faz-lhe mal.
 why-inhibitor = Isso mata o que vive la dentro. Nao ponha mais; so agua e um pouco de estrume.
 why-not_food = Isso nao é comida para o tanque e vai entupir. Tire de fora o que alcancar.
 why-needs_dung = So com comida de cozinha falta-lhe algo: ponha uma pa de estrume fresco de vaca por semana.
 why-cold = O frio deixa-o lento, e a comida parada azeda.
-why-too_hot = Esta quente demais la dentro. De sombra.
+why-too_hot = Esta quente demais la dentro. Ponha sombra.
 why-cold_coming = Vem dias mais frios: vai comer menos.
 why-low_gas = Ha menos gas do que devia.
 why-leak_suspected = Devia ter dado mais gas do que encontrou: talvez haja uma fuga.
 why-gas_unused = Ha muito gas: use-o antes de por mais comida.
-why-part = Ha uma peca para verificar.
+why-part = Ha uma parte que precisa de ser vista.
 why-people_at_risk = O gas queima e envenena. Primeiro as pessoas.
 why-size_unknown = Ainda nao sei o tamanho do seu tanque, por isso vou com cuidado.
 why-amount_unknown = Nao sei quanto entrou, por isso vou com cuidado.
@@ -184,7 +184,7 @@ why-intro = Porque: { $reasons }
 
 ### Signs: one step a family can take
 sign-sour_smell = Cheiro azedo quer dizer muito acido.
-sign-egg_smell = Cheiro a ovo na saida é normal, mas é veneno: nao respire. Dentro de casa ou forte: saiam todos e escrevam-me.
+sign-egg_smell = Cheiro a ovo na saida é normal, mas é veneno: nao respire. Em casa ou forte: saiam todos, escrevam-me.
 sign-bad_smell = Contra o cheiro ponha uma camada fina de oleo de cozinha sobre a agua dos tubos abertos.
 sign-scum = Mexa devagar de fora pela entrada, e ponha comida mais fina e com mais agua.
 sign-outlet_blocked = Desentupa a saida de fora com um pau comprido. Nunca meta a mao nem entre.
@@ -197,46 +197,46 @@ sign-flies = Tape a entrada e a saida, e lave a entrada cada vez que puser comid
 sign-worms = Tape a fossa da saida e lave a entrada cada vez que puser comida.
 sign-bag_torn = Nao use o gas. Feche a torneira, afaste o fogo e chame o técnico para arranjar o saco.
 sign-tank_cracked = Afaste as pessoas e o fogo do tanque e chame o técnico. Nao ponha comida até estar arranjado.
-flame-yellow = Chama amarela: abra um pouco o buraco de ar do fogao e limpe a fuligem.
+flame-yellow = Abra um pouco o buraco de ar do fogao e limpe a fuligem.
 
 ### Causes of a trouble: one step for each, and one question that a yes answers for it
 cause-little_fed = Tem fome: ponha cada dia o que digo, e o gas vem em alguns dias.
 cause-overfed = Recebeu mais do que pode comer: ponha so o que digo.
-cause-souring = Talvez haja acido demais: siga o descanso ou as doses pequenas que digo.
+cause-souring = Talvez haja acido demais: siga o descanso ou as comidas pequenas que digo.
 cause-cold = Esta frio por dentro: cubra bem de noite e ponha comida na hora mais quente.
 cause-young = É novo: solte o primeiro gas ao ar livre, longe do fogo, e tente amanha.
 cause-poisoned = Nada de sabao, lixivia nem remédios. Ponha so agua e algum estrume fresco.
 cause-fat = Deixe de fora oleo, gordura e carne por uma semana.
-cause-leak = Ponha agua com sabao no saco, torneira e juntas, sem fogo perto: bolhas sao fuga.
-cause-used_up = Queimam quase tudo o que da: feche a torneira entre refeicoes e deixe o saco encher.
+cause-leak = Ponha agua com sabao no saco, torneira e juntas, ao ar livre, sem fogo: se fizer bolhas, ha fuga.
+cause-used_up = Usam quase todo o gas que ele faz: feche a torneira entre refeicoes e deixe o saco encher.
 cause-water_in_pipe = Feche a torneira e tire a agua no ponto mais baixo do tubo de gas. Sem fogo perto.
 cause-burner_air = Feche um pouco o buraco de ar do fogao, abra o gas devagar e tente.
 cause-light_in = Cubra ou pinte o tanque de escuro: a luz cria algas verdes e estraga o gas.
-cause-siphon = A saida talvez puxe: o T deve estar aberto ao ar em cima. Ponha agua até à marca.
-cause-tank_leak = Marque o nivel. Se amanha baixar outra vez, chame o instalador. Longe do fogo.
+cause-siphon = A saida talvez chupe: o T dela deve estar aberto em cima. Ponha agua até à marca.
+cause-tank_leak = Marque o nivel. Se amanha baixar outra vez, chame o técnico. Fogo longe.
 cause-much_water = Use menos agua nas proximas vezes.
-cause-outlet_shut = Desentupa a saida com um pau comprido, de fora. Nunca meta a mao nem entre.
-cause-thick_feed = Empurre com um pau comprido e enxague. Corte miudo e misture com mais agua.
-cause-vapour_lock = Ha gas preso na entrada: mexa um pau comprido devagar e deite aos poucos. Sem fogo perto.
-call-fitter = Ja dura dias: peca ao instalador para ver.
-ask-cause-little_fed = Recebeu menos comida esta semana?
-ask-cause-overfed = Recebeu mais do que eu disse?
+cause-outlet_shut = Desentupa a saida de fora com um pau comprido. Nunca meta a mao nem entre.
+cause-thick_feed = Empurre com um pau comprido e lave. Corte miudo e misture com mais agua.
+cause-vapour_lock = Ha gas preso na entrada: mexa devagar com um pau comprido e ponha aos poucos. Sem fogo perto.
+call-fitter = Ja dura ha dias: chame o seu técnico para ver.
+ask-cause-little_fed = O tanque recebeu menos comida esta semana?
+ask-cause-overfed = O tanque recebeu mais do que eu disse?
 ask-cause-souring = A saida cheira a azedo, como vinagre?
 ask-cause-cold = As noites andam mais frias?
-ask-cause-young = Ainda nao deu uma boa chama?
+ask-cause-young = Ainda espera a primeira boa chama?
 ask-cause-poisoned = Entrou sabao, lixivia, remédio ou veneno?
 ask-cause-fat = Entrou oleo, gordura ou muita carne?
-ask-cause-leak = O saco fica mole de noite sem cozinhar?
-ask-cause-used_up = Cozinharam mais tempo que o costume?
+ask-cause-leak = O saco fica mole de noite, mesmo sem cozinhar?
+ask-cause-used_up = Cozinharam mais tempo que de costume?
 ask-cause-water_in_pipe = A chama salta ou o tubo gorgoleja?
-ask-cause-burner_air = A chama levanta ou assobia?
+ask-cause-burner_air = A chama levanta do fogao ou assobia?
 ask-cause-light_in = O liquido esta verde, ou entra luz no tanque?
 ask-cause-siphon = Saiu muito de uma vez pela saida?
 ask-cause-tank_leak = O chao esta molhado por baixo do tanque ou dos tubos?
 ask-cause-much_water = Entrou chuva ou muita agua?
-ask-cause-outlet_shut = Nao sai nada pela saida ao por comida?
-ask-cause-thick_feed = A comida ia em pedacos grandes ou secos?
-ask-cause-vapour_lock = Faz bolhas e volta ao deitar?
+ask-cause-outlet_shut = A saida fica seca quando poe comida?
+ask-cause-thick_feed = A comida estava em bocados grandes ou secos?
+ask-cause-vapour_lock = Quando poe comida, faz bolhas e volta para cima?
 
 ### Answers
 answer-water = Para { $feed } de comida ponha uns { $water } de agua.
@@ -277,14 +277,14 @@ doubt-word = Desculpe, nao entendi "{ $said }". Diga assim: pus 3 kg de restos, 
 remind-silence = { $days ->
     [one] { $days } dia
    *[other] { $days } dias
-} sem noticias. Como esta o tanque? Diga o que pos e como arde o gas. SILENCIO para os lembretes.
+} sem noticias. Como esta o tanque? Diga o que pos e como arde o gas. SILENCIO desliga os lembretes.
 remind-rest-over = O descanso acabou.
 remind-rest-on = Precisa de descansar mais.
-remind-cold = Vem semanas mais frias. Cubra bem o tanque e ponha menos: eu digo quanto. SILENCIO para os lembretes.
-remind-oil = Ponha outra camada fina de oleo de cozinha sobre a agua dos tubos abertos, contra o cheiro. SILENCIO para os lembretes.
-remind-trap = Hoje tire por favor a agua do ponto mais baixo do tubo de gas. Torneira fechada, sem fogo perto. SILENCIO para os lembretes.
-remind-yearly = Uma vez por ano um técnico deve ver tanque, tubos, torneira e saco de gas: chame o seu por favor. SILENCIO para os lembretes.
-remind-leak = Uma vez por mes: agua e sabao em todas as juntas de gas, sem fogo perto. Se fizer bolhas, ha fuga. SILENCIO para os lembretes.
+remind-cold = Vem semanas mais frias. Cubra bem o tanque e ponha menos: eu digo quanto. SILENCIO desliga os lembretes.
+remind-oil = Ponha outra camada fina de oleo de cozinha sobre a agua dos tubos abertos, contra o cheiro. SILENCIO desliga os lembretes.
+remind-trap = Hoje tire por favor a agua do ponto mais baixo do tubo de gas. Torneira fechada, sem fogo perto. SILENCIO desliga os lembretes.
+remind-yearly = Uma vez por ano um técnico deve ver tanque, tubos, torneira e saco de gas: chame o seu por favor. SILENCIO desliga os lembretes.
+remind-leak = Uma vez por mes: agua e sabao em todas as juntas de gas, sem fogo perto. Se fizer bolhas, ha fuga. SILENCIO desliga os lembretes.
 warn-souring = Nao ponha comida agora, por favor: o tanque pode estar a azedar. Diga a que cheira e como esta a chama.
 
 ### To field workers
@@ -343,7 +343,21 @@ staff-pin-told = { $worker } ({ $number }) fica fechado uma hora por PIN errado.
 
 ### Amounts
 decimal-mark = ,
-number-half = 1/2 { $measure }
+number-half = { $unit ->
+    [basin] meia
+    [tin] meia
+    [pot] meia
+    [bowl] meia
+    [cup] meia
+    [jug] meia
+    [bottle] meia
+    [spoon] meia
+    [shovel] meia
+    [bag] meia
+    [crate] meia
+    [piece] meia
+   *[other] meio
+} { $measure }
 unit-kg = { $n } kg
 unit-g = { $n } g
 unit-l = { $n } L
@@ -495,7 +509,7 @@ feed-sweet_drink = refresco
 feed-food_waste = restos
 feed-coffee_grounds = borra de café
 feed-tea_leaves = folhas de cha
-feed-spent_grain = bagaco de cerveja
+feed-spent_grain = farelo ou bagaco
 feed-starch_water = agua de amido
 feed-cattle_manure = estrume de vaca
 feed-pig_manure = estrume de porco

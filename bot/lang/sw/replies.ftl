@@ -1,9 +1,9 @@
 # What Bellyful says in Swahili.
 
 ### Danger
-alarm = Tokeni nje nyote sasa! Msiwashe moto, swichi wala simu ndani. Funga valvu ya gesi ikiwa ni salama njiani tu. { $number ->
-    [none] Ita msaada ukiwa nje.
-   *[other] Piga { $number } ukiwa nje.
+alarm = Tokeni nje nyote sasa! Msiwashe moto, swichi wala simu ndani. Fungeni valvu njiani ikiwa tu ni salama. { $number ->
+    [none] Mkiwa nje iteni msaada.
+   *[other] Mkiwa nje pigeni { $number }.
 } Msirudi ndani wala shimoni.
 safe-again = Vizuri kwamba umeandika. Msiwashe chochote kabla fundi hajakagua viungo vyote kwa maji ya sabuni. Vikiwa sawa, niandikie tuendelee.
 
@@ -76,7 +76,7 @@ item-started = lilianza { $days ->
     [one] jana
    *[other] siku { $days } zilizopita
 }
-item-removed = { $amount } imetolewa
+item-removed = kutoa { $amount }
 item-alkali = { $what ->
     [soda] soda
     [lime] chokaa
@@ -122,8 +122,8 @@ not-mended = Nisahihishe nini? Andika yote, mfano: nimeweka mabaki kilo 3, maji 
 ### What to do
 do-feed-today = Leo unaweza kuweka { $amount } na maji { $water }.
 do-feed-tomorrow = Kesho weka hadi { $amount } na maji { $water }.
-do-less-today = Leo weka kidogo: { $amount } na maji { $water }.
-do-less-tomorrow = Kesho weka kidogo: { $amount } na maji { $water }.
+do-less-today = Leo punguza: { $amount } na maji { $water }.
+do-less-tomorrow = Kesho punguza: { $amount } na maji { $water }.
 do-feed-dry-today = Leo unaweza kuweka { $amount }, bila maji zaidi.
 do-feed-dry-tomorrow = Kesho weka hadi { $amount }, bila maji zaidi.
 do-more-today = Leo bado unaweza kuweka { $amount }.
@@ -141,7 +141,7 @@ do-warm-feed = Ndani kuna baridi, hivyo linakula kidogo: hadi { $amount } kwa si
 do-check-gas = Paka maji ya sabuni kwenye viungo vya bomba la gesi, nje, bila moto. Mapovu huonyesha panapovuja.
 remedy-slurry = Kupumzika peke yake huenda kusitoshe. Mwombe fundi abadilishe { $amount } kwa tope la tangi linalofanya kazi vizuri.
 alkali-careful = Magadi, chokaa au majivu kwa ushauri wa fundi wako tu: zikizidi hudhuru.
-gas-today = Gesi ya dk { $minutes } hivi leo.
+gas-today = Leo kuna gesi ya dk { $minutes } hivi.
 gas-none-yet = Bado hakuna gesi ya kupikia.
 gas-little = Leo gesi ni kidogo tu.
 
@@ -183,10 +183,10 @@ why-intro = Kwa sababu: { $reasons }
 
 ### Signs
 sign-sour_smell = Harufu chachu ni asidi kuzidi.
-sign-egg_smell = Harufu ya yai bovu kwenye tokeo ni kawaida, lakini ni sumu: usiivute. Ikiwa ndani au kali: tokeni nje nyote, niandikie.
+sign-egg_smell = Harufu ya yai bovu kwenye tokeo ni kawaida, lakini ni sumu: usiivute. Ndani au kali: tokeni nje, niandikie.
 sign-bad_smell = Weka mafuta ya kupikia kidogo juu ya maji kwenye mabomba yaliyo wazi kuzuia harufu.
 sign-scum = Koroga polepole ukiwa nje kupitia mdomo, kisha weka chakula chenye maji na kilichokatwa.
-sign-outlet_blocked = Zibua tokeo kwa mti mrefu ukiwa nje. Usiingize mkono wala kuingia kamwe.
+sign-outlet_blocked = Zibua tokeo kwa fimbo ndefu ukiwa nje. Usiingize mkono wala kuingia kamwe.
 sign-gas_line_blocked = Funga valvu, kisha tafuta bomba lililokunjika au lenye maji. Moto uwe mbali.
 sign-water_in_gas_line = Funga valvu, toa maji sehemu ya chini kabisa ya bomba la gesi. Moto uwe mbali.
 sign-green_liquid = Mwanga unaingia na kuotesha kijani: funika au paka tangi rangi nyeusi.
@@ -196,46 +196,46 @@ sign-flies = Funika mdomo na tokeo, na suuza mdomo kila ukiweka chakula.
 sign-worms = Funika shimo la tokeo na suuza mdomo kila ukiweka chakula.
 sign-bag_torn = Usitumie gesi. Funga valvu, weka moto mbali, na mwite fundi atengeneze mfuko.
 sign-tank_cracked = Weka watu na moto mbali na tangi, mwite fundi. Usiweke chakula mpaka litengenezwe.
-flame-yellow = Moto wa njano: fungua kidogo tundu la hewa la jiko na safisha masizi.
+flame-yellow = Fungua kidogo tundu la hewa la jiko na safisha masizi.
 
 ### Causes of a trouble: one step for each, and one question that a yes answers for it
 cause-little_fed = Lina njaa: lilishe kila siku kama nisemavyo, gesi itakuja baada ya siku chache.
 cause-overfed = Limepata zaidi ya linavyoweza kula: weka tu kiasi nisemacho.
 cause-souring = Huenda asidi imezidi: fuata mapumziko au milo midogo nisemayo.
 cause-cold = Ndani kuna baridi: lifunike vizuri usiku, lilishe saa ya joto zaidi.
-cause-young = Ni changa: toa gesi ya kwanza nje, mbali na moto, kisha jaribu kesho.
+cause-young = Tangi ni changa: toa gesi ya kwanza nje, mbali na moto, kisha jaribu kesho.
 cause-poisoned = Usiweke sabuni, dawa wala blichi. Weka maji na kinyesi kibichi kidogo tu.
 cause-fat = Usiweke mafuta wala nyama kwa wiki moja.
-cause-leak = Paka maji ya sabuni kwenye mfuko, valvu na viungo, bila moto: mapovu ni uvujaji.
-cause-used_up = Mnatumia karibu yote: funga valvu kati ya milo, acha mfuko ujae.
-cause-water_in_pipe = Funga valvu, toa maji sehemu ya chini kabisa ya bomba la gesi. Bila moto karibu.
+cause-leak = Paka maji ya sabuni kwenye mfuko, valvu na viungo, nje, bila moto: mapovu ni kuvuja.
+cause-used_up = Mnatumia karibu gesi yote: funga valvu kati ya milo, acha mfuko ujae.
+cause-water_in_pipe = Funga valvu, toa maji sehemu ya chini kabisa ya bomba la gesi. Moto uwe mbali.
 cause-burner_air = Funga kidogo tundu la hewa la jiko, fungua gesi polepole, jaribu tena.
 cause-light_in = Funika au paka tangi rangi nyeusi: mwanga huotesha mwani na kuharibu gesi.
 cause-siphon = Tokeo huenda linanyonya: T yake iwe wazi juu. Ongeza maji hadi alama.
-cause-tank_leak = Weka alama ya maji. Yakishuka tena kesho, mwite fundi. Moto ukae mbali.
-cause-much_water = Tumia maji machache kwa milo ijayo.
-cause-outlet_shut = Zibua tokeo kwa fimbo ndefu ukiwa nje. Usiingize mkono wala kuingia.
-cause-thick_feed = Sukuma kwa fimbo ndefu na suuza. Kata chakula vidogo, ongeza maji.
-cause-vapour_lock = Gesi imenaswa kwenye kiingilio: chezesha fimbo ndefu polepole, mimina taratibu. Bila moto karibu.
-call-fitter = Imeendelea siku kadhaa: mwombe fundi aje kuangalia.
+cause-tank_leak = Weka alama ya maji. Yakishuka tena kesho, mwite fundi. Moto uwe mbali.
+cause-much_water = Punguza maji utakapoweka chakula tena.
+cause-outlet_shut = Zibua tokeo kwa fimbo ndefu ukiwa nje. Usiingize mkono wala kuingia kamwe.
+cause-thick_feed = Sukuma kwa fimbo ndefu na suuza. Kata chakula vipande vidogo, ongeza maji.
+cause-vapour_lock = Gesi imenaswa mdomoni: koroga polepole kwa fimbo ndefu, kisha mimina taratibu. Moto uwe mbali.
+call-fitter = Shida imeendelea siku kadhaa: mwombe fundi aje kuangalia.
 ask-cause-little_fed = Wiki hii limepata chakula kidogo kuliko kawaida?
 ask-cause-overfed = Limepata zaidi ya nilivyosema?
 ask-cause-souring = Tokeo lina harufu chachu kama siki?
 ask-cause-cold = Usiku umekuwa na baridi zaidi siku hizi?
-ask-cause-young = Bado haijatoa moto mzuri wa kwanza?
-ask-cause-poisoned = Sabuni, blichi, dawa au sumu viliingia?
-ask-cause-fat = Mafuta au nyama nyingi viliingia?
-ask-cause-leak = Mfuko hulegea usiku bila kupika?
+ask-cause-young = Bado linasubiri moto mzuri wa kwanza?
+ask-cause-poisoned = Iliingia sabuni, blichi, dawa au sumu?
+ask-cause-fat = Yaliingia mafuta au nyama nyingi?
+ask-cause-leak = Mfuko hulegea usiku hata bila kupika?
 ask-cause-used_up = Mlipika muda mrefu kuliko kawaida?
-ask-cause-water_in_pipe = Moto unarukaruka au bomba linaguguma?
+ask-cause-water_in_pipe = Moto unarukaruka, au bomba lina sauti ya maji?
 ask-cause-burner_air = Moto unaruka juu ya jiko au unavuma?
 ask-cause-light_in = Maji ni ya kijani, au mwanga unaingia tangini?
-ask-cause-siphon = Mengi yalitoka kwa tokeo mara moja?
+ask-cause-siphon = Maji mengi yalitoka kwenye tokeo mara moja?
 ask-cause-tank_leak = Chini ya tangi au mabomba kumelowa?
-ask-cause-much_water = Mvua au maji mengi yaliingia?
-ask-cause-outlet_shut = Unapolisha, hakuna kinachotoka kwa tokeo?
+ask-cause-much_water = Iliingia mvua au maji mengi?
+ask-cause-outlet_shut = Unapolisha, tokeo linabaki kavu?
 ask-cause-thick_feed = Chakula kilikuwa vipande vikubwa au vikavu?
-ask-cause-vapour_lock = Unapomimina kunatoa mapovu na kurudisha?
+ask-cause-vapour_lock = Ukimimina, kunatoka mapovu na chakula kinarudi?
 
 ### Answers
 answer-water = Kwa chakula { $feed } weka maji { $water } hivi.
@@ -243,7 +243,7 @@ answer-gas = Leo una gesi ya kupika dk { $minutes } hivi.
 answer-digestate = Changanya tope 1 na maji 3 kwa udongo. Subiri mwezi kabla ya kuvuna; si kwenye majani wala vinavyoliwa vibichi. Nawa mikono.
 answer-start_up = Jaza kinyesi kibichi cha ng'ombe na maji, nusu kwa nusu, pawe na joto na giza. Chakula baada ya moto kuwaka siku 3. Gesi ya kwanza itoe nje.
 answer-can-yes = Ndiyo, { $feed } ni chakula kizuri. Kata vipande vidogo, changanya na maji.
-answer-can-some = Kidogo cha { $feed } ni sawa pamoja na chakula kingine, si peke yake.
+answer-can-some = { $feed }: kidogo tu ni sawa, pamoja na chakula kingine.
 answer-can-no = Hapana, tafadhali usiweke { $feed } kwenye tangi.
 answer-history = Siku 7 zilizopita: kilo { $kg } kwa { $days ->
     [one] siku { $days }
@@ -258,12 +258,12 @@ ask-tank = Tangi lako linaingia lita ngapi?
 ask-started = Tangi lilijazwa lini mara ya kwanza? Mfano: wiki 3 zilizopita.
 ask-seed = Lilianza kwa kuwekwa nini, kiasi gani? Mfano: kinyesi cha ng'ombe kilo 40.
 ask-place = Uko mji gani, au karibu na upi?
-ask-bucket = { $measure } yako inaingia lita ngapi?
+ask-bucket = Kwako, { $measure } 1 ni lita ngapi?
 ask-usual = Siku nyingi huweka nini, kiasi gani?
 ask-store = Mfuko wa gesi unaingia lita ngapi?
 ask-walls = Tangi lako ni jeusi, jeupe, limefunikwa au liko chini ya ardhi?
 ask-people = Unapikia watu wangapi?
-ask-amount = { $feed } ilikuwa kiasi gani, kwa kilo au { $measure }?
+ask-amount = { $feed }: ni kiasi gani, kwa kilo au { $measure }?
 ask-sure-amount = "{ $said }" ni nyingi. Ni sawa? Jibu ndiyo, au kiasi sahihi.
 doubt-amount = "{ $said }" ni kiasi gani? Mfano: kilo 2 au ndoo 1.
 doubt-unit = "{ $said }": ni kilo au { $measure }?

@@ -34,7 +34,7 @@ fn measured(catalog: &Catalog, lang: &str, value: f64, measure: Measure) -> Stri
     let (whole, rest) = ((quarters / 4.0).floor(), quarters as i64 % 4);
     if whole == 0.0 && rest == 2 {
         let name = catalog.say(lang, &format!("measure-{measure}"), &[]);
-        return catalog.say(lang, "number-half", &[("measure", name.into())]);
+        return catalog.say(lang, "number-half", &[("measure", name.into()), ("unit", measure.id().into())]);
     }
     let fraction = ["", "1/4", "1/2", "3/4"][rest as usize];
     let number = match (whole, rest) {

@@ -59,18 +59,23 @@ pub fn reply(
     if wanted_mending(settled) && recorded.taken_back.is_empty() {
         pieces.push(voice.must("not-mended", &[]));
     }
-    let signs = signs(&recorded);
-    pieces.extend(signs.iter().take(1).map(|sign| voice.sign(*sign)));
-    let mended = recorded.facts.iter().any(|fact| matches!(fact.what, What::Alkali { .. }));
-    pieces.extend(mended.then(|| Piece::new(Rank::Question, voice.say("alkali-careful", &[]))));
-    pieces.extend(yellow(&recorded).then(|| Piece::new(Rank::Why, voice.say("flame-yellow", &[]))));
-    // One step at a time: a sign that has its own comes first.
-    if let (Some(suspicion), true) = (suspicion, signs.is_empty() || settled.answered == Some(Topic::Cause)) {
-        pieces.extend(suspicion.pieces(&voice));
+    // After an alarm there is one step: to light nothing before the joints are checked.
+    if !after_alarm {
+        let signs = signs(&recorded);
+        pieces.extend(signs.iter().take(1).map(|sign| voice.sign(*sign)));
+        let mended = recorded.facts.iter().any(|fact| matches!(fact.what, What::Alkali { .. }));
+        pieces.extend(mended.then(|| Piece::new(Rank::Question, voice.say("alkali-careful", &[]))));
+        pieces.extend(yellow(&recorded).then(|| Piece::new(Rank::Why, voice.say("flame-yellow", &[]))));
+        // One step at a time: a sign that has its own comes first.
+        if let (Some(suspicion), true) = (suspicion, signs.is_empty() || settled.answered == Some(Topic::Cause)) {
+            pieces.extend(suspicion.pieces(&voice));
+        }
     }
     let answered = answers(&voice, asks, situation, &recorded, &believed, &advice);
     let answered_all = !answered.is_empty() && asks.iter().all(|ask| !matches!(ask, Ask::Ration | Ask::Status));
-    pieces.extend(answered);
+    if !after_alarm {
+        pieces.extend(answered);
+    }
     let doubtful = recorded.doubt.is_some() && recorded.facts.is_empty() && asks.is_empty();
     let nothing_said = recorded.facts.is_empty() && asks.is_empty() && recorded.doubt.is_none();
     let known = known_enough(&believed);

@@ -134,6 +134,7 @@ pub fn ids(replies: &str) -> BTreeSet<&str> {
 mod tests {
     use super::*;
     use crate::lang::folders;
+    use crate::reply::compose::Room;
     use crate::reply::samples::longest;
     use crate::reply::segments::{Encoding, size};
     use crate::reply::word::Voice;
@@ -244,6 +245,28 @@ mod tests {
                 let most = if own_letters { 2 * most } else { most };
                 if size.segments > most {
                     wrong.push(format!("{} {id}: {} segments: {text}", folder.code, size.segments));
+                }
+            }
+        }
+        assert!(wrong.is_empty(), "{}", wrong.join("\n"));
+    }
+
+    /// Neither is ever left out, so both must fit beside each other.
+    #[test]
+    fn a_step_and_what_to_feed_fit_one_text() {
+        let folders = folders(None).expect("the built-in languages");
+        let catalog = Catalog::new(&folders).expect("sound sentences");
+        let mut wrong = vec![];
+        for folder in folders.iter().filter(|folder| !folder.replies.is_empty()) {
+            let code = &folder.code;
+            let steps =
+                ids(&folder.replies).into_iter().filter(|id| id.starts_with("sign-") || id.starts_with("cause-"));
+            for (step, feeding) in steps.flat_map(|step| ["do-hold", "do-hold-tomorrow"].map(|feeding| (step, feeding)))
+            {
+                let text = [(step, &[][..]), (feeding, &[("days", 14.0.into())][..])];
+                let text = text.map(|(id, values)| catalog.say(code, id, values)).join(" ");
+                if !Room::USUAL.fits(&text) {
+                    wrong.push(format!("{code} {step}: {text}"));
                 }
             }
         }

@@ -18,6 +18,7 @@ pub fn longest() -> Vec<(&'static str, Value)> {
         ("said", "half a gorogoro"),
         ("what", "banana peels"),
         ("measure", "gorogoro"),
+        ("unit", "bucket"),
         ("item", "banana peels"),
         ("value", "112"),
         ("id", "112"),

@@ -72,7 +72,7 @@ impl<'a> Voice<'a> {
         let wordings: Vec<String> = (1..=items.len())
             .rev()
             .map(|n| {
-                let more = if n < items.len() { "..." } else { "" };
+                let more = if n < items.len() { ".." } else { "" };
                 self.say(id, &[("what", format!("{}{more}", items[..n].join(", ")).into())])
             })
             .collect();
@@ -182,6 +182,7 @@ impl<'a> Voice<'a> {
             _ => Unit::Kg,
         };
         let kg_a_unit = kg_per_unit(mix, unit, site).unwrap_or(1.0);
+        let (unit, kg_a_unit) = if tedious(kg, kg_a_unit) { (Unit::Kg, 1.0) } else { (unit, kg_a_unit) };
         let (value, unit) = match sayable_below(kg / kg_a_unit, unit) {
             0.0 => (sayable_below(kg, Unit::Kg).max(0.1), Unit::Kg),
             value => (value, unit),
@@ -195,6 +196,7 @@ impl<'a> Voice<'a> {
             _ => Unit::L,
         };
         let litres_a_unit = litres_of(1.0, unit, site).map_or(1.0, |volume| volume.get());
+        let (unit, litres_a_unit) = if tedious(litres, litres_a_unit) { (Unit::L, 1.0) } else { (unit, litres_a_unit) };
         let (value, unit) = match sayable_below(litres / litres_a_unit, unit) {
             0.0 => (sayable_below(litres, Unit::L).max(0.1), Unit::L),
             value => (value, unit),
@@ -256,4 +258,11 @@ fn short(said: &str) -> String {
         return said.to_owned();
     }
     said.chars().take(MOST - 3).chain("...".chars()).collect()
+}
+
+/// "34 cups of water": nobody counts so many of a small measure.
+fn tedious(amount: f64, of_one: f64) -> bool {
+    const SMALL: f64 = 2.0;
+    const MOST: f64 = 6.0;
+    of_one < SMALL && amount > MOST * of_one
 }

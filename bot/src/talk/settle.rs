@@ -65,11 +65,16 @@ pub fn settle(mind: &Mind, household: &Household, reading: &Reading, inbound: &I
 
 /// "10 litres" and no more: of itself a meal, but an answer where a size was asked.
 fn nothing_but_litres(reading: &Reading, inbound: &Inbound) -> bool {
-    let litres =
-        |what: &What| matches!(what, What::Fed { feed: Feed::FoodWaste, amount: Some(_), unit: Some(Unit::L) });
-    reading.facts.len() == 1
-        && reading.facts.iter().all(|told| litres(&told.what))
-        && inbound.text.split_whitespace().count() <= 2
+    /// More than this is no family's meal: "lita elfu moja" is a tank.
+    const NO_MEAL_LITRES: f64 = 200.0;
+    let words = inbound.text.split_whitespace().count();
+    let [told] = reading.facts.as_slice() else { return false };
+    match told.what {
+        What::Fed { feed: Feed::FoodWaste, amount: Some(litres), unit: Some(Unit::L) } => {
+            words <= 2 || litres >= NO_MEAL_LITRES && words <= ANSWER_WORDS
+        }
+        _ => false,
+    }
 }
 
 /// How much the bucket of the meal just told holds, said without being asked.

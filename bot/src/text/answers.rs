@@ -229,7 +229,9 @@ fn place(reader: &Reader) -> Option<String> {
     let nodes = &reader.row.nodes;
     let name = |at: usize| {
         let node = &nodes[at];
+        // A town may look like a slip of another word.
         node.unknown()
+            || nodes.len() == 1 && reader.row.misspelt(node)
             || node.kind == Kind::Phrase
                 && reader.row.capital(node)
                 && !node.any(&Cues::of(&[Cue::LiveIn, Cue::LiveAfter, Cue::In, Cue::Chatter]))

@@ -59,7 +59,10 @@ impl Reader<'_> {
             self.ask(Ask::Gas);
         } else if how_much && water.is_some() && self.water_is_asked(clause, water) {
             self.ask(Ask::Water);
-        } else if clause.any(&Cues::of(&[Cue::CanI, Cue::Good4, Cue::Ration])) && !feeds.is_empty() && !how_much {
+        } else if clause.any(&Cues::of(&[Cue::CanI, Cue::Good4, Cue::Ration]))
+            && !feeds.is_empty()
+            && !(how_much || clause.has(Cue::AskGas))
+        {
             self.may_go_in(&feeds);
         } else if clause.has(Cue::CanI) && put && feeds.is_empty() && water.is_some() && !how_much {
             self.ask(Ask::Water);

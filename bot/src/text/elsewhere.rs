@@ -25,8 +25,12 @@ impl Reader<'_> {
     /// A word of daily life that is no matter of the digester's, a beast among them.
     pub fn ordinary(&self, at: usize) -> bool {
         const BEASTS: Cues = Cues::of(&[Cue::Cow, Cue::Pig, Cue::Chicken, Cue::Goat, Cue::Horse, Cue::NotOurs]);
+        const DAILY: [Cue; 3] = [Cue::Other, Cue::Figure, Cue::Burden];
         let node = self.node(at);
-        node.kind == Kind::Phrase && (node.meaning.cues == Cues::of(&[Cue::Other]) || node.any(&BEASTS))
+        let mut beside = node.meaning.cues;
+        DAILY.into_iter().for_each(|cue| beside.remove(cue));
+        let daily = beside.is_empty() && node.any(&Cues::of(&DAILY));
+        node.kind == Kind::Phrase && (daily || node.any(&BEASTS))
     }
 
     /// "the cow fell sick": no person is, and no gas is spoken of.

@@ -5,7 +5,7 @@
 
 use super::fold::{fold, unstretched};
 use super::fuzzy::Fuzzy;
-use super::notions::{Cue, Meaning};
+use super::notions::{Cue, Cues, Meaning};
 use super::wordlist::{Habits, WordList};
 use include_dir::{Dir, include_dir};
 use std::collections::{BTreeMap, HashMap, HashSet};
@@ -166,7 +166,8 @@ impl Lexicon {
     }
 
     fn add(&mut self, phrase: &str, meaning: &Meaning, own: bool, matters: &mut Vec<bool>) {
-        let means = !(meaning.cues.has(Cue::Other) || meaning.cues.has(Cue::Chatter));
+        const IDLE: Cues = Cues::of(&[Cue::Other, Cue::Chatter, Cue::Figure, Cue::Burden, Cue::Laugh]);
+        let means = !meaning.cues.any(&IDLE);
         let mut node = 0_u32;
         for word in phrase.split(' ').filter(|word| !word.is_empty()) {
             let next = self.own.len() as u32;

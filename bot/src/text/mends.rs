@@ -24,7 +24,9 @@ impl Reader<'_> {
         self.mend_within();
         let Some(first) = (0..self.row.nodes.len()).find(|&at| !self.chatter(at)) else { return false };
         let leading_no = self.is_no(first) && self.no_stands_alone(first);
-        let slip = self.anywhere(&Cues::of(&[Cue::Meant]));
+        // "it was", where the words say both: told of the tank when something was put in.
+        let puts = self.anywhere(&Cues::of(&[Cue::Put]));
+        let slip = self.row.nodes.iter().any(|node| node.has(Cue::Meant) && !(puts && node.has(Cue::Was)));
         let contrast = self.contrast().is_some();
         let sorry = self.has(first, Cue::Sorry) && self.sorry_for_an_amount(first);
         if !(leading_no || slip || contrast || sorry) {

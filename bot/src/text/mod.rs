@@ -9,6 +9,7 @@ mod asks;
 mod burned;
 mod clauses;
 mod elsewhere;
+mod figures;
 pub mod fold;
 mod foods;
 mod fuzzy;

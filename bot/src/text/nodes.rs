@@ -257,8 +257,12 @@ impl<'a> Row<'a> {
         if word.chars().count() < 6 || word.len() > 40 {
             return false;
         }
-        for (cut, _) in word.char_indices().skip(3) {
+        for (cut, _) in word.char_indices().skip(2) {
             let (head, tail) = word.split_at(cut);
+            // "dobalti": of two letters only a number.
+            if head.chars().count() == 2 && self.lexicon.look_up(head).is_none_or(|meaning| meaning.number.is_none()) {
+                continue;
+            }
             if tail.chars().count() < 3 {
                 break;
             }

@@ -51,6 +51,8 @@ ids!(/// A notion that rules combine; the id is the key under `[cues]` in a lang
     // The talk itself
     LanguageWord = "language", Chatter = "chatter", Other = "other", Yes = "yes_word", No = "no_word",
     OutletUsual = "outlet_smell", Hypothetical = "hypothetical",
+    // Figures of speech: what burns or aches only in words
+    Figure = "figure", Burden = "burden", Ache = "ache", Laugh = "laugh",
 });
 
 /// A set of cues.

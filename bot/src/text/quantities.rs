@@ -203,7 +203,7 @@ fn sums(row: &mut Row) {
             }
             (Some(UnitWord::Time(minutes)), Some((Kind::Number(number), node)))
                 if minutes == 60.0
-                    && number.digits
+                    && (number.digits || number.value >= 5.0)
                     && number.value < 60.0
                     && number.value.fract() == 0.0
                     && !row

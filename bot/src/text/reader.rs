@@ -141,6 +141,9 @@ impl<'a> Reader<'a> {
         self.facts.push((at, Told { day, what }));
     }
     pub fn tell_sign(&mut self, at: usize, day: i32, sign: Sign) {
+        if self.only_in_words(at, sign) {
+            return;
+        }
         let day = if sign.is_danger() { self.danger_day(at, day) } else { day };
         self.tell(at, Some(day), What::Sign { sign });
     }

@@ -100,6 +100,8 @@ impl Reader<'_> {
             }
             let sign = match sign {
                 Sign::EggSmell if clause.has(Cue::Indoors) && !clause.has(Cue::Outlet) => Sign::GasLeak,
+                Sign::EggSmell if clause.asks && clause.any(&Cues::of(&[Cue::CanI, Cue::Good4])) => continue,
+                Sign::BadSmell if self.is_of_gas(clause, at) && !clause.has(Cue::Outlet) => Sign::GasLeak,
                 Sign::GasLeak if clause.has(Cue::OutletUsual) => continue,
                 other => other,
             };
@@ -108,9 +110,10 @@ impl Reader<'_> {
         }
     }
 
-    /// "the smell is gone": it was, and is no more. Of a danger that is not enough: it is told all the same.
+    /// "the smell is gone", "ya se fue el olor": it was, and is no more. Of a danger that is not enough: it is told all the same.
     pub fn is_over(&self, clause: &Clause, at: usize) -> bool {
-        (at + 1..clause.to.min(at + 6)).any(|i| self.has(i, Cue::Over))
+        let before = (at.saturating_sub(3).max(clause.from)..at).any(|i| self.has(i, Cue::Over));
+        before || (at + 1..clause.to.min(at + 6)).any(|i| self.has(i, Cue::Over))
     }
 
     fn made_signs(&mut self, clause: &Clause) {

@@ -40,12 +40,30 @@ impl Reader<'_> {
                     self.use_up([what]);
                 }
                 None if clause.asks && !clause.has(Cue::Why) => {}
+                // The leak was told by a phrase that has the gas in it.
+                None if (clause.range()).any(|i| self.node(i).meaning.sign == Some(Sign::GasLeak)) => {}
                 // "the food smells good"
                 None if self.smells_good(clause, at) => self.use_up(clause.range()),
                 None => self.tell_sign(at, day, Sign::BadSmell),
             }
             self.use_up(words);
         }
+    }
+
+    /// "strong smell of gas", "gas ki tez badbu": a smell listed as bad is gas when only joints stand between.
+    pub fn is_of_gas(&self, clause: &Clause, at: usize) -> bool {
+        const JOINTS: Cues = Cues::of(&[Cue::Of, Cue::Is, Cue::In, Cue::Modifier, Cue::Stink, Cue::About]);
+        let joint = |i: &usize| self.node(*i).any(&JOINTS) || self.node(*i).number().is_some_and(|n| n.weak);
+        let gas = |i: usize| self.has(i, Cue::Gas) && self.node(i).meaning.level.is_none();
+        let after = (at + 1..clause.to).find(|i| !joint(i) || gas(*i));
+        let before = (clause.from..at).rev().find(|i| !joint(i) || gas(*i));
+        let of = |gas: usize| (gas + 1..at).any(|i| self.has(i, Cue::Of));
+        after.is_some_and(|i| gas(i) && !self.has_its_own(clause, i)) || before.is_some_and(|i| gas(i) && of(i))
+    }
+
+    /// "smells bad, gas low": the gas has words of its own after it.
+    fn has_its_own(&self, clause: &Clause, gas: usize) -> bool {
+        (gas + 1..clause.to.min(gas + 4)).any(|i| self.node(i).meaning.level.is_some())
     }
 
     fn smells_good(&self, clause: &Clause, at: usize) -> bool {

@@ -381,6 +381,19 @@ mod tests {
         }
     }
 
+    /// A phrase that only ached would hide the sign that it is.
+    #[test]
+    fn what_may_ache_in_words_is_listed_as_unwell_too() {
+        for (code, text) in crate::text::lexicon::built_in_files() {
+            let list = WordList::parse(&code, text).expect("built-in lists are right");
+            let of = |which: &dyn Fn(&Meaning) -> bool| -> BTreeSet<&str> {
+                list.phrases.iter().filter(|(_, meaning)| which(meaning)).map(|(phrase, _)| phrase.as_str()).collect()
+            };
+            let (ache, unwell) = (of(&|m| m.cues.has(Cue::Ache)), of(&|m| m.sign == Some(Sign::Unwell)));
+            assert!(!ache.is_empty() && ache.is_subset(&unwell), "{code}: {:?}", ache.difference(&unwell));
+        }
+    }
+
     #[test]
     fn every_language_names_those_that_we_write() {
         let written: BTreeSet<String> = folders(None)

@@ -148,7 +148,7 @@ impl Reader<'_> {
     }
 
     fn mends_sourness(&self, clause: &Clause) -> bool {
-        clause.any(&Cues::of(&[Cue::Mend, Cue::Sour]))
+        self.clauses.iter().any(|near| near.sentence == clause.sentence && near.any(&Cues::of(&[Cue::Mend, Cue::Sour])))
             || self.facts.iter().any(|(_, told)| matches!(told.what, What::Sign { sign: Sign::SourSmell }))
     }
 

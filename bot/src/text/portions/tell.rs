@@ -74,14 +74,15 @@ impl Reader<'_> {
             self.water_share(clause, from, to, day, share, fed_before);
             return;
         }
-        // "half water": a half of the feed.
+        let carried = last_unit.filter(|_| things.first().is_some_and(|thing| thing.of));
+        // "half water": a half of the feed; "half a bucket of peels and half of water": of the bucket.
         if let (Some(Thing::Water), Some(Piece::Bare(number))) = (first, amount.map(|a| a.what))
             && number.fraction
+            && carried.is_none()
         {
             self.water_share(clause, from, to, day, number.value, fed_before);
             return;
         }
-        let carried = last_unit.filter(|_| things.first().is_some_and(|thing| thing.of));
         let portion = match amount {
             Some(amount) => match self.portion_of(amount, first, carried) {
                 Ok(portion) => portion,

@@ -2,7 +2,7 @@
 
 use super::super::clauses::Clause;
 use super::super::nodes::{Kind, When};
-use super::super::notions::{Cue, Cues};
+use super::super::notions::{Cue, Cues, UnitWord};
 use super::super::reader::Reader;
 use super::super::reading::{About, Told};
 use bellyful_core::fact::{Unit, What};
@@ -115,7 +115,13 @@ impl Reader<'_> {
                     days = n;
                     day = 0;
                 }
-                _ => {}
+                // "4 dias nadie lo alimento": with no "for" or "since".
+                _ => match self.node(i).quantity().filter(|q| matches!(q.unit, Some(UnitWord::Days(_)))) {
+                    Some(span) if days == 1 && !clause.asks => {
+                        days = span.in_base().map_or(1, |days| days.round().max(1.0) as i32)
+                    }
+                    _ => {}
+                },
             }
         }
         if let Some((from, _)) = self.unclear_day(clause) {

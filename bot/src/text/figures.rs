@@ -1,0 +1,115 @@
+//! Figures of speech: what burns or aches only in words, such as a price in flames or a debt that is a headache.
+//!
+//! Takes a danger as told; says whether it is a manner of speaking. It must be one beyond doubt: whatever speaks of the
+//! house, the gas or a cry for help makes it a danger again.
+
+use super::clauses::Clause;
+use super::nodes::Kind;
+use super::notions::{CONTROLS, Cue, Cues};
+use super::reader::Reader;
+use super::reading::Control;
+use super::wordlist::Side;
+use bellyful_core::fact::Sign;
+
+/// What truly burns or chokes.
+const REAL: Cues = Cues::of(&[
+    Cue::Indoors,
+    Cue::BurnThing,
+    Cue::Pipe,
+    Cue::GasBag,
+    Cue::Bag,
+    Cue::Gas,
+    Cue::Tank,
+    Cue::Stove,
+    Cue::Smell,
+    Cue::Leak,
+    Cue::Hiss,
+    Cue::Slurry,
+    Cue::Outlet,
+    Cue::Inlet,
+]);
+
+impl Reader<'_> {
+    pub fn only_in_words(&self, at: usize, sign: Sign) -> bool {
+        let Some(clause) = self.clauses.iter().find(|clause| clause.range().contains(&at)) else { return false };
+        if self.cries_for_help() {
+            return false;
+        }
+        match sign {
+            Sign::Fire => !self.is_real(clause, at) && (self.burns_in_words(clause, at) || self.jokes(clause, at)),
+            Sign::Unwell => !self.clauses.iter().any(|clause| self.is_real(clause, at)) && self.burdens(clause, at),
+            _ => false,
+        }
+    }
+
+    fn cries_for_help(&self) -> bool {
+        let help = |control: u8| CONTROLS[usize::from(control)].1 == Control::Help;
+        self.row.nodes.iter().any(|node| node.kind == Kind::Phrase && node.meaning.control.is_some_and(help))
+    }
+
+    /// Whether what truly burns or chokes is spoken of in the clause.
+    fn is_real(&self, clause: &Clause, at: usize) -> bool {
+        clause.range().any(|i| i != at && self.node(i).any(&REAL) && !self.is_priced(clause, i))
+    }
+
+    /// "the price of gas", "the debt for the digester": it is the price or the debt that is meant.
+    fn is_priced(&self, clause: &Clause, at: usize) -> bool {
+        const WORDS: Cues = Cues::of(&[Cue::Figure, Cue::Burden]);
+        let joint = |i: &usize| {
+            self.node(*i).any(&Cues::of(&[Cue::Of, Cue::My])) || self.node(*i).number().is_some_and(|n| n.weak)
+        };
+        let owner = (clause.from..at).rev().find(|i| self.node(*i).any(&WORDS) || !joint(i));
+        self.node(at).any(&WORDS) || owner.is_some_and(|i| self.node(i).any(&WORDS))
+    }
+
+    /// "the price of sugar is on fire", "yesterday the match was on fire": the figure opens the clause, as what burns.
+    fn burns_in_words(&self, clause: &Clause, at: usize) -> bool {
+        const OPENING: Cues = Cues::of(&[
+            Cue::My,
+            Cue::And,
+            Cue::But,
+            Cue::Modifier,
+            Cue::Chatter,
+            Cue::Morning,
+            Cue::Now,
+            Cue::Of,
+            Cue::To,
+        ]);
+        let opens = |i: &usize| {
+            let node = self.node(*i);
+            node.when().is_some() || node.number().is_some_and(|n| n.weak) || node.any(&OPENING)
+        };
+        let figure = (clause.from..at).find(|i| self.has(*i, Cue::Figure) || !opens(i));
+        figure.is_some_and(|i| {
+            // "the team bus is on fire": the bus, not the team.
+            let other = |at: usize| self.node(at).unknown() || self.ordinary(at) && self.row.is_long(self.node(at));
+            let itself = self.has(i, Cue::Elsewhere) || !(i + 1..at).any(other);
+            self.has(i, Cue::Figure) && itself && !self.is_place(clause, i)
+        })
+    }
+
+    /// "my phone is on fire haha": of a thing of daily life, laughing.
+    fn jokes(&self, clause: &Clause, at: usize) -> bool {
+        self.anywhere(&Cues::of(&[Cue::Laugh])) && self.said_of_another(clause, at)
+    }
+
+    /// "school fees give me a headache", "I nearly fainted when I saw the bill": a burden does it, no gas.
+    fn burdens(&self, clause: &Clause, at: usize) -> bool {
+        if clause.range().any(|i| self.has(i, Cue::Almost)) {
+            let said = self.clauses.iter().filter(|near| near.sentence == clause.sentence);
+            return said.flat_map(Clause::range).any(|i| self.has(i, Cue::Burden));
+        }
+        let burden = clause.range().find(|&i| self.has(i, Cue::Burden) && !self.is_place(clause, i));
+        self.has(at, Cue::Ache)
+            && burden.is_some_and(|i| !(i.min(at) + 1..i.max(at)).any(|between| self.has(between, Cue::And)))
+    }
+
+    /// "at the party", "party me": where it burns, not what.
+    fn is_place(&self, clause: &Clause, at: usize) -> bool {
+        if self.row.lexicon.habits.negation == Side::After {
+            return at + 1 < clause.to && self.has(at + 1, Cue::In) && !self.has(at + 1, Cue::Since);
+        }
+        let joint = |i: &usize| self.node(*i).number().is_some_and(|n| n.weak) || self.has(*i, Cue::My);
+        (clause.from..at).rev().find(|i| !joint(i)).is_some_and(|i| self.has(i, Cue::In))
+    }
+}
