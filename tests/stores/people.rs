@@ -4,6 +4,7 @@ use crate::keeping::{family, moment, phone};
 use bellyful::household::{Decision, KeptTwin, Sender};
 use bellyful::store::{Cause, NewStaff, Wanted};
 use bellyful_core::fact::{Fact, What};
+use bellyful_core::twin::Twin;
 use bellyful_core::units::Day;
 use bellyful_tests::stores::on_each_store;
 
@@ -66,7 +67,7 @@ async fn a_turn_loads_facts_from_the_twins_day_on_and_a_correction_reaches_back_
         let sender = Sender::Family { household: id, stopped: false };
         let situation = store.situation(&sender, Wanted::default()).await.unwrap();
         let told = |id, day| Fact { id, day: Day(day), told_at: 7, what: What::NotFed { days: 1 } };
-        let twin = |day: i32| KeptTwin { day: Day(day), bytes: vec![day as u8; 3] };
+        let twin = |day: i32| KeptTwin { day: Day(day), bytes: Twin::new(1, Day(day)).to_bytes() };
         let decision = Decision {
             household: situation.household.clone(),
             facts: (1..=10).map(|n| told(n, n as i32)).collect(),
@@ -109,7 +110,7 @@ async fn years_of_checkpoints_take_little_room_and_the_last_weeks_are_all_there(
         let id = family(&store, "+15550100").await;
         for week in 2_900..3_100 {
             let situation = store.situation_of(id).await.unwrap();
-            let twin = KeptTwin { day: Day(week * 7), bytes: vec![1] };
+            let twin = KeptTwin { day: Day(week * 7), bytes: Twin::new(1, Day(week * 7)).to_bytes() };
             let decision = Decision {
                 household: situation.household.clone(),
                 twin: Some(twin.clone()),
