@@ -4,7 +4,7 @@
 //! doubt in a bucket's size is the ensemble's business.
 
 use crate::fact::Unit;
-use crate::fact::{Fact, FlameLook, GasLevel, Medium, Sign, What};
+use crate::fact::{Fact, FlameLook, GasLevel, Medium, Sign, What, standing};
 use crate::feeds::alkali::{Alkali, alkali};
 use crate::feeds::weigh::pour;
 use crate::feeds::{Feed, make_up, weigh};
@@ -93,6 +93,13 @@ pub struct Load {
 }
 
 impl Ledger {
+    /// All standing facts in their days, in the measures and sizes of `site`.
+    pub fn of(facts: &[Fact], site: &Site) -> Ledger {
+        let mut ledger = Ledger::default();
+        standing(facts).into_iter().for_each(|fact| ledger.enter(fact, site));
+        ledger
+    }
+
     fn account(&mut self, day: Day) -> &mut DayAccount {
         let at = match self.days.binary_search_by_key(&day, |d| d.day) {
             Ok(at) => at,

@@ -62,7 +62,6 @@ impl Site {
         }
     }
 
-    /// The measures this household counts in.
     /// Slurry up to the overflow: as told, else four fifths of the tank, else of a tank of 1,000 l. Units: l.
     ///
     /// Source: common practice, no source (the outlet stands near that height; the rest holds gas).
@@ -70,6 +69,7 @@ impl Site {
         self.liquid_l.unwrap_or_else(|| self.tank_l.unwrap_or(1000.0) * 0.8)
     }
 
+    /// The measures this household counts in.
     pub fn measures(&self) -> Measures<'_> {
         Measures { country: self.country.as_deref(), told: Some(&self.measures_l) }
     }

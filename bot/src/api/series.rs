@@ -11,7 +11,6 @@ use axum::extract::rejection::{PathRejection, QueryRejection};
 use axum::extract::{Path, Query, State};
 use axum::response::{IntoResponse, Response};
 use bellyful_core::advice::Advice;
-use bellyful_core::fact::standing;
 use bellyful_core::ledger::Ledger;
 use bellyful_core::units::Day;
 use chrono::{DateTime, NaiveDate, Utc};
@@ -52,8 +51,7 @@ pub async fn series(
     let today = local_day((pages.clock)(), &household.time_zone);
     let facts = pages.store.facts(id).await?;
     let believed = Believed::on(&situation, household, today);
-    let mut ledger = Ledger::default();
-    standing(&facts).into_iter().for_each(|fact| ledger.enter(fact, &believed.so_far.site));
+    let ledger = Ledger::of(&facts, &believed.so_far.site);
     let first = facts.iter().map(|fact| fact.day).min().unwrap_or(today);
     let after = days.after.map(|day| Day(day.signed_duration_since(NaiveDate::default()).num_days() as i32));
     let from = after.map_or(first, |after| first.max(after.plus(1)));

@@ -29,8 +29,10 @@ pub(super) fn whys(voice: &Voice, household: &Household, advice: &Advice, today:
 
 /// What a sour tank needs beyond rest, once rest alone has not healed it.
 pub fn heals(voice: &Voice, believed: &Believed, advice: &Advice) -> Option<Piece> {
-    let sour = advice.hold_days > 0 && advice.reasons.contains(&Reason::Souring);
-    let remedy = remedy(&believed.so_far, believed.today).filter(|_| sour)?;
+    if advice.hold_days == 0 || !advice.reasons.contains(&Reason::Souring) {
+        return None;
+    }
+    let remedy = remedy(&believed.so_far, believed.today)?;
     let amount = voice.slurry(remedy.slurry_kg, &believed.so_far.site);
     Some(Piece::new(Rank::Question, voice.say("remedy-slurry", &[("amount", amount.into())])))
 }

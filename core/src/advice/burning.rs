@@ -4,7 +4,7 @@
 
 use super::outlook::Outlook;
 use super::rules::Finding;
-use super::{Reason, Verdict};
+use super::{Reason, Trouble, Verdict, days_told};
 use crate::fact::{FlameLook, GasLevel};
 use crate::ledger::{DAYS_KEPT, DayAccount};
 
@@ -40,9 +40,8 @@ pub fn first_gas(o: &Outlook) -> Option<Finding> {
 /// More gas made than was burned, and the store found low all the same, in a tank that does well.
 pub fn leak(o: &Outlook) -> Option<Finding> {
     let ensemble = o.twin.ensemble.as_ref()?;
-    let week: Vec<&DayAccount> = o.twin.ledger.window(o.today, 7).collect();
-    let burned: Vec<f64> = week.iter().filter_map(|day| Some(day.burned?.get())).collect();
-    let little = week.iter().filter(|day| day.found_little_gas()).count();
+    let burned = o.burned_lately();
+    let little = days_told(o.twin, o.today, Trouble::LittleGas);
     let mean = burned.iter().sum::<f64>() / burned.len().max(1) as f64;
     (little >= LEAKS_LITTLE_D
         && burned.len() >= LEAKS_BURNED_D

@@ -168,7 +168,7 @@ fn sour(o: &Outlook) -> f64 {
 /// Gas the twin has it make in a day over what they tell of burning; `None` where they tell nothing.
 fn made_over_burned(o: &Outlook) -> Option<f64> {
     let ensemble = o.twin.ensemble.as_ref()?;
-    let burned: Vec<f64> = o.twin.ledger.window(o.today, 7).filter_map(|day| Some(day.burned?.get())).collect();
+    let burned = o.burned_lately();
     let mean = burned.iter().sum::<f64>() / burned.len().max(1) as f64;
     (mean > 0.0).then(|| ensemble.made_minutes() / mean)
 }

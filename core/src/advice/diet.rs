@@ -21,8 +21,7 @@ fn lately(o: &Outlook, days: i32, of: impl Fn(&MakeUp) -> f64) -> f64 {
 
 /// Fat in greasy foods, or oil of citrus, sours what the model still calls safe: half of what it would bear.
 fn halved(o: &Outlook, reason: Reason) -> Finding {
-    let bears = o.limits.olr_unstirred_kg_vs_per_m3_d * o.warmth_share();
-    Finding::new(reason, Verdict::Less).at_most(o.vs_at(bears * o.limits.restart_share))
+    Finding::new(reason, Verdict::Less).at_most(o.borne_vs() * o.limits.restart_share)
 }
 
 /// Oil and fat beyond their share of what it gets.
@@ -50,10 +49,9 @@ pub fn protein(o: &Outlook) -> Option<Finding> {
 /// What flows in, water and all, is saltier than a tank bears.
 pub fn salt(o: &Outlook) -> Option<Finding> {
     let days = mixed(o);
-    let inflow_l: f64 = days.iter().map(|day| day.wet().get() + day.water.get()).sum();
     let portions = days.iter().flat_map(|day| &day.portions);
     let salt_g: f64 = portions.map(|portion| make_up(portion.feed).salt_g_per_kg * portion.wet.get()).sum();
-    (days.len() >= MIXED_LEAST && salt_g > o.limits.salt_most_g_per_l * inflow_l)
+    (days.len() >= MIXED_LEAST && salt_g > o.limits.salt_most_g_per_l * inflow_l(&days))
         .then(|| Finding::new(Reason::Salt, Verdict::Feed))
 }
 
@@ -76,6 +74,11 @@ fn mixed<'a>(o: &'a Outlook) -> Vec<&'a DayAccount> {
     o.twin.ledger.window(o.today, 4).filter(|day| day.water_told && !day.portions.is_empty()).collect()
 }
 
+/// Food and water together. Units: l, a kilogram of food taking one.
+fn inflow_l(days: &[&DayAccount]) -> f64 {
+    days.iter().map(|day| day.wet().get() + day.water.get()).sum()
+}
+
 /// Days with their water told, below which nothing is said of it. Source: our choice.
 const MIXED_LEAST: usize = 3;
 
@@ -83,15 +86,14 @@ const MIXED_LEAST: usize = 3;
 pub fn too_thick(o: &Outlook) -> Option<Finding> {
     let days = mixed(o);
     let dry: f64 = days.iter().map(|day| day.dry().get()).sum();
-    let inflow: f64 = days.iter().map(|day| day.wet().get() + day.water.get()).sum();
-    let by_account = days.len() >= MIXED_LEAST && dry > o.limits.slurry_ts_thick * inflow;
+    let by_account = days.len() >= MIXED_LEAST && dry > o.limits.slurry_ts_thick * inflow_l(&days);
     (by_account || o.told_sign(Sign::ThickSlurry, 1).is_some()).then(|| Finding::new(Reason::TooThick, Verdict::Water))
 }
 
 /// Told so, or so much water that it leaves before it is digested.
 pub fn too_thin(o: &Outlook) -> Option<Finding> {
     let days = mixed(o);
-    let inflow: f64 = days.iter().map(|day| day.wet().get() + day.water.get()).sum::<f64>() / days.len().max(1) as f64;
+    let inflow = inflow_l(&days) / days.len().max(1) as f64;
     let stays_d = if o.slurry_c < 25.0 { o.limits.hrt_least_temperate_d } else { o.limits.hrt_least_warm_d };
     let by_account = days.len() >= MIXED_LEAST && inflow * stays_d > o.liquid.get();
     (by_account || o.told_sign(Sign::WaterySlurry, 1).is_some()).then(|| Finding::new(Reason::TooThin, Verdict::Feed))

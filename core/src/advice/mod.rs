@@ -161,8 +161,7 @@ fn gas_minutes(o: &Outlook) -> f64 {
 ///
 /// Source: our choice, held to the stores of tests/households.
 fn used_to(o: &Outlook) -> f64 {
-    let week = o.twin.ledger.window(o.today, 7);
-    let burned: Vec<f64> = week.filter_map(|day| Some(day.burned?.get())).collect();
+    let burned = o.burned_lately();
     let filled = o.last(2, |day| matches!(day.gas, Some(GasLevel::Good | GasLevel::Full))).is_some();
     match burned.len() {
         ..3 => f64::INFINITY,

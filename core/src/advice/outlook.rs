@@ -65,6 +65,16 @@ impl<'a> Outlook<'a> {
         olr * self.liquid.get() / 1000.0
     }
 
+    /// VS a day that an unstirred tank bears at this warmth, by the handbooks. Units: kg VS/d.
+    pub fn borne_vs(&self) -> f64 {
+        self.vs_at(self.limits.olr_unstirred_kg_vs_per_m3_d * self.warmth_share())
+    }
+
+    /// Burner minutes told of the days of the last week, where they were told.
+    pub fn burned_lately(&self) -> Vec<f64> {
+        self.twin.ledger.window(self.today, 7).filter_map(|day| Some(day.burned?.get())).collect()
+    }
+
     /// How many days ago a sign was last told, within `days`.
     pub fn told_sign(&self, sign: Sign, days: i32) -> Option<i32> {
         self.last(days, |day| day.signs.contains(&sign))

@@ -167,7 +167,7 @@ fn recovering(o: &Outlook) -> Option<Finding> {
     let ago = o.told_sour(14)?;
     let strong = o.told_flame(FlameLook::Blue, ago).is_some();
     let share = if strong { 0.75 } else { o.limits.restart_share };
-    let vs = o.vs_at(o.limits.olr_unstirred_kg_vs_per_m3_d * o.warmth_share()) * share;
+    let vs = o.borne_vs() * share;
     Some(Finding::new(Reason::Recovering, Verdict::Less).at_most(vs))
 }
 
@@ -178,7 +178,7 @@ fn ramp(o: &Outlook) -> Option<Finding> {
     let share = o.limits.ramp_start_share
         + ((age - resting) / (o.limits.ramp_step_d / o.warmth_share().max(0.25))).max(0.0).floor()
             * o.limits.ramp_step_share;
-    let vs = o.vs_at(o.limits.olr_unstirred_kg_vs_per_m3_d * o.warmth_share()) * share;
+    let vs = o.borne_vs() * share;
     (share < 1.0).then(|| Finding::new(Reason::StartUp, Verdict::Feed).at_most(vs))
 }
 
@@ -190,7 +190,7 @@ fn after_gap(o: &Outlook) -> Option<Finding> {
     if gap < 5 {
         return None;
     }
-    let vs = o.vs_at(o.limits.olr_unstirred_kg_vs_per_m3_d * o.warmth_share()) * o.limits.restart_share;
+    let vs = o.borne_vs() * o.limits.restart_share;
     Some(Finding::new(Reason::AfterGap, Verdict::Feed).at_most(vs))
 }
 

@@ -16,7 +16,6 @@ use axum::Extension;
 use axum::extract::{Path, Query, State};
 use axum::response::Response;
 use bellyful_core::advice::Advice;
-use bellyful_core::fact::standing;
 use bellyful_core::ledger::{DayAccount, Ledger};
 use bellyful_core::twin::{Band, Past};
 use bellyful_core::units::Day;
@@ -74,8 +73,7 @@ pub async fn days(
     let believed = Believed::on(&situation, household, today);
     let advised: BTreeMap<Day, Advice> =
         said.into_iter().filter_map(|said| Some((local_day(said.at, &household.time_zone), said.advice?))).collect();
-    let mut ledger = Ledger::default();
-    standing(&facts).into_iter().for_each(|fact| ledger.enter(fact, &believed.so_far.site));
+    let ledger = Ledger::of(&facts, &believed.so_far.site);
     let past = past(&pages, household, &facts, first, today).await?;
     let (tongue, voice) = (pages.tongue(&worker), Voice::in_lang(&pages.mind.catalog, &worker.lang));
     let row = |day: Day| {

@@ -31,7 +31,8 @@ pub struct Told<'a> {
 
 /// What was told, advised and believed, over the `days` days up to `today`.
 pub fn panels(told: &Told, tongue: &Tongue, voice: &Voice, today: Day, days: i32) -> Vec<Panel> {
-    let ledger = ledger(told);
+    // In the measures and sizes known today.
+    let ledger = Ledger::of(told.facts, &told.believed.so_far.site);
     let (liquid, first) = (told.believed.so_far.liquid(), today.plus(-days));
     let all = || (0..=days).map(|back| first.plus(back));
     let bars = |value: fn(&DayAccount) -> Option<f64>| -> Vec<Bar> {
@@ -102,12 +103,4 @@ fn by_feed(ledger: &Ledger, first: Day, tongue: &Tongue, voice: &Voice) -> (Vec<
     let bars = fed().map(bar).collect();
     let names = feeds.iter().map(|(feed, _)| voice.feed(*feed));
     (bars, names.chain(others.then(|| tongue.say("chart-other"))).collect())
-}
-
-/// The account of every day of the axis, in the measures and sizes known today.
-fn ledger(told: &Told) -> Ledger {
-    let site = &told.believed.so_far.site;
-    let mut ledger = Ledger::default();
-    standing(told.facts).into_iter().for_each(|fact| ledger.enter(fact, site));
-    ledger
 }
