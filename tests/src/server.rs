@@ -17,7 +17,7 @@ pub fn program() -> &'static PathBuf {
         let folder = test.ancestors().nth(2).expect("tests lie in target/PROFILE/deps").to_owned();
         let mut cargo = Command::new(std::env::var_os("CARGO").unwrap_or_else(|| "cargo".into()));
         // As a part of the tests, so that no dependency is built twice with other features.
-        cargo.args(["test", "-q", "--no-run", "-p", "bellyful", "-p", "bellyful-tests", "--test", "program"]);
+        cargo.args(["test", "-q", "--no-run", "--workspace", "--test", "program"]);
         cargo.current_dir(env!("CARGO_MANIFEST_DIR"));
         // What cargo tells a test of its package would make some dependencies build anew, here and then outside again.
         for (name, _) in std::env::vars() {
