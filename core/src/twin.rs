@@ -4,6 +4,7 @@
 //! so far: an account of what went in, and an ensemble of what may be inside. Never looks at a clock: the day is
 //! handed in.
 
+mod afresh;
 mod chance;
 mod ensemble;
 mod forecast;

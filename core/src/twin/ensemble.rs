@@ -4,6 +4,7 @@
 //! [`super::forecast`]) what would come of a ration. Never looks at a clock.
 
 use super::Band;
+use super::afresh;
 use super::chance::Chance;
 use super::guess::{Guess, MEMBERS};
 use super::meal::{Meal, borne, usual_meal, water_of};
@@ -313,6 +314,11 @@ impl Ensemble {
                 // The thermometer knows better than the weather does.
                 self.slurry_c.iter_mut().for_each(|celsius| *celsius += BY_THERMOMETER * (told_c - *celsius));
             }
+        }
+        if afresh::is_belied(self, ledger, day) {
+            let since = self.since;
+            *self = Ensemble { since, ..Ensemble::start(seed, day, site, liquid, &[]) };
+            return;
         }
         self.choose(seed, day);
     }
