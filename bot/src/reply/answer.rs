@@ -72,7 +72,8 @@ pub fn reply(
         }
     }
     let answered = answers(&voice, asks, situation, &recorded, &believed, &advice);
-    let answered_all = !answered.is_empty() && asks.iter().all(|ask| !matches!(ask, Ask::Ration | Ask::Status));
+    let answered_all =
+        !answered.is_empty() && asks.iter().all(|ask| !matches!(ask, Ask::Ration | Ask::Status | Ask::CanMend { .. }));
     if !after_alarm {
         pieces.extend(answered);
     }
@@ -307,6 +308,7 @@ fn answers(
                 let reachable = situation.on_call.iter().any(|worker| worker.phone.is_some());
                 Some(voice.must(if reachable { "person-called" } else { "person-none" }, &[]))
             }
+            Ask::CanMend { .. } => Some(voice.must("alkali-careful", &[])),
             Ask::CanFeed { feed } => Some(can_feed(voice, *feed)),
             Ask::History { .. } => Some(history(voice, believed)),
         })

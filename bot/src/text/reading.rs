@@ -1,8 +1,8 @@
 //! The reading: what one text says. Its JSON is a contract with outside programs.
 
-use bellyful_core::fact::What;
+use bellyful_core::fact::{AlkaliKind, What};
 use bellyful_core::feeds::Feed;
-use serde::{Deserialize, Serialize};
+use serde::{Deserialize, Serialize, Serializer};
 
 /// Everything one text says.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
@@ -61,10 +61,20 @@ pub enum Ask {
     CanFeed {
         feed: Feed,
     },
+    /// Whether soda or lime may go in: for the reading's readers a chemical, for us a matter of the field worker's.
+    #[serde(rename = "can_feed", skip_deserializing)]
+    CanMend {
+        #[serde(rename = "feed", serialize_with = "as_chemical")]
+        what: AlkaliKind,
+    },
     History {
         #[serde(default, skip_serializing_if = "Option::is_none")]
         of: Option<String>,
     },
+}
+
+fn as_chemical<S: Serializer>(_: &AlkaliKind, to: S) -> Result<S::Ok, S::Error> {
+    Feed::Chemical.serialize(to)
 }
 
 /// An order to the bot itself.
