@@ -2,20 +2,42 @@
 
 use super::rows::{from_json, time};
 use super::{Store, StoreError, household};
-use crate::household::Household;
+use crate::household::{Household, LastAdvice, Talk};
 use bellyful_core::fact::Sign;
+use bellyful_core::units::Day;
 use chrono::{DateTime, Utc};
+use serde::Deserialize;
 use sqlx::Row;
 use std::collections::BTreeMap;
 
 /// A household as the page of today sees it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Seen {
+    /// Of its talk only what [`Standing`] reads.
     pub household: Household,
     /// Where it is, in their words; empty until somebody says.
     pub place: String,
     /// Alarms that nobody has taken, oldest first.
     pub alarms: Vec<(DateTime<Utc>, Vec<Sign>)>,
+}
+
+/// What lists need of where the talk stands: reading all of it would be most of their time. Source: `--bench pages`.
+#[derive(Deserialize, Default)]
+#[serde(default)]
+struct Standing {
+    met: bool,
+    latin_script: bool,
+    muted: bool,
+    closed: bool,
+    last_heard: Option<Day>,
+    last_advice: Option<LastAdvice>,
+}
+
+impl From<Standing> for Talk {
+    fn from(standing: Standing) -> Talk {
+        let Standing { met, latin_script, muted, closed, last_heard, last_advice } = standing;
+        Talk { met, latin_script, muted, closed, last_heard, last_advice, ..Talk::default() }
+    }
 }
 
 impl Store {
@@ -48,7 +70,7 @@ impl Store {
         }
         rows.iter()
             .map(|row| {
-                let household = household::household(row)?;
+                let household = household::household_with::<Standing>(row)?;
                 let alarms = alarms.remove(&household.id).unwrap_or_default();
                 Ok(Seen { household, place: row.try_get("place")?, alarms })
             })
