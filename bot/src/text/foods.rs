@@ -289,9 +289,14 @@ fn from_a_digester(row: &mut Row, at: usize) -> bool {
                 || node.has(Cue::My)
                 || node.number().is_some_and(|n| n.weak)
                 || node.has(Cue::Modifier) && node.feed().is_none();
+            let owned = node.unknown() && row.nodes.get(next + 1).is_some_and(|tank| tank.has(Cue::Tank));
             if node.has(Cue::Tank) && node.kind == Kind::Phrase && !node.has(Cue::Running) {
                 tank = true;
                 end = next;
+            } else if next > at + 1 && !tank && owned {
+                // "from my neighbour's tank"
+                (another, end) = (true, next + 1);
+                break;
             } else if node.kind == Kind::Phrase && node.has(Cue::Running) {
                 (another, end) = (true, next);
             } else if tank

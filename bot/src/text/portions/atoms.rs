@@ -138,6 +138,9 @@ impl Reader<'_> {
         if let Some(feed) = node.feed() {
             return Some(Thing::Feed(feed));
         }
+        if node.has(Cue::Slurry) && clause.has(Cue::Put) && self.swaps(clause) {
+            return Some(Thing::Feed(Feed::Digestate));
+        }
         if node.has(Cue::Water) {
             return Some(Thing::Water);
         }
@@ -145,6 +148,11 @@ impl Reader<'_> {
             return Some(Thing::Feed(Feed::CattleManure));
         }
         node.has(Cue::Thing).then_some(Thing::Pointed)
+    }
+
+    /// "took out 400 L and put in 400 L slurry": what goes in comes from a tank too.
+    fn swaps(&self, clause: &Clause) -> bool {
+        self.clauses.iter().any(|near| near.sentence == clause.sentence && near.has(Cue::Remove) && !near.has(Cue::Put))
     }
 
     fn mends_sourness(&self, clause: &Clause) -> bool {
