@@ -5,9 +5,9 @@
 use super::outlook::Outlook;
 use super::rules::Finding;
 use super::{Reason, Verdict, water_for};
-use crate::ledger::DayAccount;
+use crate::ledger::{DAYS_KEPT, DayAccount};
 use crate::twin::Ration;
-use crate::units::{Litres, WetKg};
+use crate::units::{Day, Litres, WetKg};
 
 /// Most chance of souring within the days ahead that a ration may have. Source: our choice, set by the households of
 /// tests/households.
@@ -15,7 +15,8 @@ const RISK_MOST: f64 = 0.04;
 /// A tank held yesterday is fed again only a little below that, so that advice does not flicker.
 const RISK_AFTER_HOLD: f64 = 0.03;
 /// Rations tried, as shares of the cap, largest first.
-const SHARES: [f64; 8] = [1.0, 0.8, 0.62, 0.46, 0.33, 0.22, 0.14, 0.08];
+const SHARES: [f64; 18] =
+    [1.0, 0.95, 0.9, 0.85, 0.8, 0.75, 0.7, 0.62, 0.54, 0.46, 0.39, 0.33, 0.27, 0.22, 0.18, 0.14, 0.11, 0.08];
 /// Share of the days of following on which they must have told something, for the twin to be sure.
 /// Source: our choice: families forget one to two days in ten.
 const SURE_SHARE: f64 = 0.7;
@@ -23,6 +24,12 @@ const SURE_SHARE: f64 = 0.7;
 const OVER: f64 = 1.1;
 /// The least that is worth carrying. Units: kg VS/m3/d. Source: our choice: a handful of scraps.
 const LEAST: f64 = 0.1;
+/// Share of a load that soured it which is tried again, and how fast what lives in a warm tank outgrows it. Source: our
+/// choice, set by the households of tests/households.
+const LESSON: f64 = 0.75;
+const GROWS_PER_D: f64 = 0.02;
+/// Days after which a sour sign is of another souring. Source: our choice.
+const EPISODE_D: i32 = 7;
 /// Chance of souring unfed above which a tank is called souring.
 const UNFED_MOST: f64 = 0.4;
 /// The same for a seed that is not yet through its first days, which is left to work.
@@ -44,7 +51,9 @@ pub fn ration(o: &Outlook) -> Option<Believed> {
     let sure = followed >= SURE_SHARE * o.limits.followed_before_sure_d && o.age_d.is_none_or(|age| age >= 90);
     let cap = if sure { o.limits.olr_sure_kg_vs_per_m3_d } else { o.limits.olr_unstirred_kg_vs_per_m3_d };
     let over = o.week.olr > OVER * cap;
-    let cap = cap.min(o.limits.olr_first_kg_vs_per_m3_d.max(next_step(o)));
+    let stepped = cap.min(o.limits.olr_first_kg_vs_per_m3_d.max(next_step(o)));
+    let taught = lesson(o);
+    let cap = stepped.min(taught);
     let today = o.twin.ledger.on(o.today);
     let fed = today.map(Ration::of).unwrap_or_default();
     let told_today = today.is_some_and(|account| !account.portions.is_empty());
@@ -76,6 +85,7 @@ pub fn ration(o: &Outlook) -> Option<Believed> {
     let (share, risk) = found.unwrap_or_else(|| tried(SHARES[SHARES.len() - 1]));
     let reason = match () {
         () if over => Reason::Overloaded,
+        () if share >= 1.0 && taught < stepped => Reason::Recovering,
         () if share >= 1.0 => Reason::Usual,
         () => why_less(o),
     };
@@ -85,21 +95,23 @@ pub fn ration(o: &Outlook) -> Option<Believed> {
     Some(Believed { finding, risk })
 }
 
-/// The largest share whose risk stays small: the cap if it may be, else by halving, since more is never safer.
+/// The largest share whose risk stays small: the cap if it may be, else one of the next two, where it is on most days,
+/// else by halving, since more is never safer.
 fn largest(tried: impl Fn(f64) -> (f64, f64), most: f64) -> Option<(f64, f64)> {
-    let first = tried(SHARES[0]);
-    if first.1 <= most {
-        return Some(first);
+    let safe = |share: f64| Some(tried(share)).filter(|(_, risk)| *risk <= most);
+    let [cap, next, after, rest @ ..] = SHARES;
+    if let Some(found) = safe(cap) {
+        return Some(found);
     }
-    let (mut low, mut high, mut found) = (1, SHARES.len(), None);
+    if let Some(found) = safe(after) {
+        return safe(next).or(Some(found));
+    }
+    let (mut low, mut high, mut found) = (0, rest.len(), None);
     while low < high {
         let middle = (low + high) / 2;
-        let this = tried(SHARES[middle]);
-        if this.1 <= most {
-            found = Some(this);
-            high = middle;
-        } else {
-            low = middle + 1;
+        match safe(rest[middle]) {
+            Some(this) => (found, high) = (Some(this), middle),
+            None => low = middle + 1,
         }
     }
     found
@@ -116,6 +128,20 @@ fn next_step(o: &Outlook) -> f64 {
     let heaviest = &told[..told.len().min(3)];
     let olr = heaviest.iter().sum::<f64>() / heaviest.len().max(1) as f64 / (o.liquid.get() / 1000.0);
     1.2 * olr + 0.04
+}
+
+/// What the load that last soured it teaches: less than that, until what lives inside has had time to grow.
+/// Units: kg VS/m3/d. Source: our choice, set by the households of tests/households.
+fn lesson(o: &Outlook) -> f64 {
+    let sour: Vec<Day> =
+        o.twin.ledger.window(o.today, DAYS_KEPT).filter(|day| o.is_sour(day)).map(|day| day.day).collect();
+    let begins = |at: usize| at == 0 || sour[at].since(sour[at - 1]) > EPISODE_D;
+    let taught = |day: Day| {
+        let borne = o.twin.ledger.load(day.plus(-1), EPISODE_D, o.liquid).olr;
+        let grown = libm::pow(1.0 + GROWS_PER_D * o.warmth_share(), f64::from(o.today.since(day)));
+        (borne > 0.0).then_some(LESSON * borne * grown)
+    };
+    (0..sour.len()).filter(|at| begins(*at)).filter_map(|at| taught(sour[at])).fold(f64::INFINITY, f64::min)
 }
 
 /// An amount of the usual mix, with its water.
