@@ -219,7 +219,15 @@ fn year(args: &Args, which: usize, policy: Policy, trace: bool) -> Outcome {
                 let text = bot.tells(kg * truth.measure, water_l, &truth, &noticed, &mut rng);
                 let advice = bot.say(at + Duration::hours(16), &text);
                 if trace {
-                    println!("{n:3} {} | {text} | {}", truth.state(), advice.as_ref().map_or_else(String::new, show));
+                    let well = truth.keeps_well(day, &LOADS);
+                    let bears = LOADS.iter().zip(well).find(|(_, well)| *well).map_or(0.0, |(olr, _)| *olr);
+                    println!(
+                        "{n:3} fed {:.2} bears {:.2} {} | {text} | {}",
+                        kg / truth.kg_at(1.0),
+                        bears,
+                        truth.state(),
+                        advice.as_ref().map_or_else(String::new, show)
+                    );
                 }
                 if let Some(advice) = &advice {
                     outcome.promised_min += advice.gas_minutes;

@@ -103,7 +103,7 @@ impl Truth {
             seed_kg,
             age_d,
             slurry_c,
-            warmer_k: rng.random_range(-1.0..5.0),
+            warmer_k: rng.random_range(0.0..6.0),
             strength: rng.random_range(0.95..1.3),
             mix: foods.into_iter().zip(shares.iter().map(|share| share / all)).collect(),
             there_is: rng.random_range(3.5..8.0),

@@ -285,7 +285,9 @@ fn from_a_digester(row: &mut Row, at: usize) -> bool {
         let (mut tank, mut another, mut end) = (false, false, at);
         for next in at + 1..row.nodes.len().min(at + 9) {
             let node = &row.nodes[next];
-            let link = is_of(row, next)
+            // "of", "from"
+            let joint = is_of(row, next) || node.kind == Kind::Phrase && node.has(Cue::Since);
+            let link = joint
                 || node.has(Cue::My)
                 || node.number().is_some_and(|n| n.weak)
                 || node.has(Cue::Modifier) && node.feed().is_none();
@@ -305,7 +307,7 @@ fn from_a_digester(row: &mut Row, at: usize) -> bool {
             {
                 (another, end) = (true, next);
                 break;
-            } else if !link || next == at + 1 && !is_of(row, next) {
+            } else if !link || next == at + 1 && !joint {
                 break;
             }
         }
