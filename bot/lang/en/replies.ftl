@@ -137,6 +137,14 @@ do-hold-tomorrow = { $days ->
     [one] No more today, and no feed tomorrow please.
    *[other] No feed for { $days } days please, from tomorrow.
 }
+do-same-today = Still { $amount } today with { $water } water.
+do-same-tomorrow = Tomorrow again { $amount } with { $water } water.
+do-same-dry-today = Still { $amount } today, no more water.
+do-same-dry-tomorrow = Tomorrow again { $amount }, no more water.
+do-hold-still = { $days ->
+    [one] Still no feed today please.
+   *[other] Still no feed for { $days } more days please.
+}
 do-water = Add { $water } water before the next feed.
 do-warm = Keep the tank warm: dark cover by day, blankets or straw by night. Feed at the warmest hour.
 do-warm-feed = It is cold inside, so it eats little: up to { $amount } a day. Keep it warm.
@@ -270,7 +278,10 @@ ask-sure-amount = "{ $said }" is a lot. Is it right? Answer yes, or the right am
 doubt-amount = How much is "{ $said }"? Like: 2 kg or 1 bucket.
 doubt-unit = "{ $said }": do you mean kg or { $measure }?
 doubt-feed = What food is "{ $said }"?
-doubt-day = "{ $said }": which day was it?
+doubt-two = "{ $said }": is it { $first } or { $second }?
+doubt-one = "{ $said }": is it { $first }, or what?
+doubt-water = "{ $said }": is it water or { $first }?
+doubt-day = "{ $said }": was it yesterday, or 2 days ago?
 doubt-sign = What is wrong: smell, leak, no gas, or something else?
 doubt-word = Sorry, I did not get "{ $said }". Tell me like: fed 3 kg scraps, 6 L water.
 

@@ -136,6 +136,14 @@ do-hold-tomorrow = { $days ->
     [one] Hoy ya no eche mas, y mañana nada, por favor.
    *[other] No eche comida { $days } dias, por favor, desde mañana.
 }
+do-same-today = Hoy igual: { $amount } con { $water } de agua.
+do-same-tomorrow = Mañana igual: { $amount } con { $water } de agua.
+do-same-dry-today = Hoy igual: { $amount }, sin mas agua.
+do-same-dry-tomorrow = Mañana igual: { $amount }, sin mas agua.
+do-hold-still = { $days ->
+    [one] Hoy siga sin echar comida.
+   *[other] Siga sin echar comida: { $days } dias, desde hoy.
+}
 do-water = Agregue { $water } de agua antes de echar mas comida.
 do-warm = Mantenga el tanque caliente: de dia tela oscura, de noche cobijas o paja. Eche la comida a la hora mas caliente.
 do-warm-feed = Adentro hace frio y come poco: hasta { $amount } al dia. Mantengalo caliente.
@@ -269,7 +277,10 @@ ask-sure-amount = "{ $said }" es mucho. ¿Esta bien? Conteste si, o la cantidad 
 doubt-amount = ¿Cuanto es "{ $said }"? Asi: 2 kg o 1 balde.
 doubt-unit = "{ $said }": ¿son kg o { $measure }?
 doubt-feed = ¿Qué comida es "{ $said }"?
-doubt-day = "{ $said }": ¿qué dia fue?
+doubt-two = "{ $said }": ¿es { $first } o { $second }?
+doubt-one = "{ $said }": ¿es { $first }, o qué?
+doubt-water = "{ $said }": ¿es agua o { $first }?
+doubt-day = "{ $said }": ¿fue ayer o hace 2 dias?
 doubt-sign = ¿Qué pasa: olor, fuga, no hay gas, u otra cosa?
 doubt-word = Perdon, no entendi "{ $said }". Digame asi: eché 3 kg de sobras, 6 L de agua.
 

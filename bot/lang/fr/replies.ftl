@@ -136,6 +136,14 @@ do-hold-tomorrow = { $days ->
     [one] Plus rien aujourd'hui, et rien demain svp.
    *[other] Ne mettez rien pendant { $days } jours svp, dès demain.
 }
+do-same-today = Pareil aujourd'hui: { $amount } avec { $water } d'eau.
+do-same-tomorrow = Demain pareil: { $amount } avec { $water } d'eau.
+do-same-dry-today = Pareil aujourd'hui: { $amount }, sans ajouter d'eau.
+do-same-dry-tomorrow = Demain pareil: { $amount }, sans ajouter d'eau.
+do-hold-still = { $days ->
+    [one] Toujours rien aujourd'hui svp.
+   *[other] Toujours rien svp: { $days } jours, dès aujourd'hui.
+}
 do-water = Ajoutez { $water } d'eau avant de remettre à manger.
 do-warm = Gardez la cuve au chaud: toile sombre le jour, couvertures ou paille la nuit. Nourrissez à l'heure la plus chaude.
 do-warm-feed = Il fait froid dedans, elle mange peu: au plus { $amount } par jour. Gardez-la au chaud.
@@ -269,7 +277,10 @@ ask-sure-amount = "{ $said }", c'est beaucoup. C'est juste? Répondez oui, ou la
 doubt-amount = "{ $said }", c'est combien? Comme: 2 kg ou 1 seau.
 doubt-unit = "{ $said }": en kg ou en { $measure }?
 doubt-feed = "{ $said }", c'est quelle nourriture?
-doubt-day = "{ $said }": c'était quel jour?
+doubt-two = "{ $said }": c'est { $first } ou { $second }?
+doubt-one = "{ $said }": c'est { $first }, ou quoi?
+doubt-water = "{ $said }": c'est de l'eau ou { $first }?
+doubt-day = "{ $said }": c'était hier ou il y a 2 jours?
 doubt-sign = C'est quoi le problème: odeur, fuite, pas de gaz, ou autre chose?
 doubt-word = Pardon, je n'ai pas compris "{ $said }". Ecrivez comme: mis 3 kg de restes, 6 L d'eau.
 

@@ -134,6 +134,14 @@ do-hold-tomorrow = { $days ->
     [1] Aaj aur na dalen, kal bhi kuch na dalen.
    *[other] Kal se { $days } din kuch na dalen.
 }
+do-same-today = Aaj bhi utna hi: { $amount }, { $water } paani.
+do-same-tomorrow = Kal bhi utna hi: { $amount }, { $water } paani.
+do-same-dry-today = Aaj bhi utna hi: { $amount }, aur paani nahi.
+do-same-dry-tomorrow = Kal bhi utna hi: { $amount }, aur paani nahi.
+do-hold-still = { $days ->
+    [1] Aaj bhi kuch na dalen.
+   *[other] Abhi bhi kuch na dalen: aaj se { $days } din.
+}
 do-water = Agli baar dalne se pehle { $water } paani dalen.
 do-warm = Tank ko garam rakhen: din mein kaala kapda, raat mein kambal ya pual. Khana garam samay par dalen.
 do-warm-feed = Tank andar se thanda hai, kam khata hai: din mein { $amount } tak. Garam rakhen.
@@ -264,7 +272,10 @@ ask-sure-amount = "{ $said }" bahut hai. Sahi hai? Haan likhen, ya sahi matra.
 doubt-amount = "{ $said }" kitna hua? Jaise: 2 kilo ya 1 balti.
 doubt-unit = "{ $said }": kilo ya { $measure }?
 doubt-feed = "{ $said }" kaun sa khana hai?
-doubt-day = "{ $said }": kaun sa din tha?
+doubt-two = "{ $said }": { $first } ya { $second }?
+doubt-one = "{ $said }": { $first }, ya kya?
+doubt-water = "{ $said }": paani ya { $first }?
+doubt-day = "{ $said }": beeta hua ya aane wala?
 doubt-sign = Kya dikkat hai: boo, leak, gas nahi, ya kuch aur?
 doubt-word = Maaf kijiye, "{ $said }" samajh nahi aaya. Aise likhiye: 3 kilo jhootan dali, 6 litre paani.
 

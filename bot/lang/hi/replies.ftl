@@ -134,6 +134,14 @@ do-hold-tomorrow = { $days ->
     [1] आज और न डालें, कल भी कुछ न डालें।
    *[other] कल से { $days } दिन कुछ न डालें।
 }
+do-same-today = आज भी उतना ही: { $amount }, { $water } पानी।
+do-same-tomorrow = कल भी उतना ही: { $amount }, { $water } पानी।
+do-same-dry-today = आज भी उतना ही: { $amount }, और पानी नहीं।
+do-same-dry-tomorrow = कल भी उतना ही: { $amount }, और पानी नहीं।
+do-hold-still = { $days ->
+    [1] आज भी कुछ न डालें।
+   *[other] अभी भी कुछ न डालें: आज से { $days } दिन।
+}
 do-water = अगली बार डालने से पहले { $water } पानी डालें।
 do-warm = टंकी को गरम रखें: दिन में काला कपड़ा, रात में कंबल या पुआल। खाना गरम समय पर डालें।
 do-warm-feed = टंकी अंदर से ठंडी है, कम खाती है: दिन में { $amount } तक। गरम रखें।
@@ -264,7 +272,10 @@ ask-sure-amount = "{ $said }" बहुत है। सही है? हाँ
 doubt-amount = "{ $said }" कितना हुआ? जैसे: 2 किलो या 1 बाल्टी।
 doubt-unit = "{ $said }": किलो या { $measure }?
 doubt-feed = "{ $said }" कौन सा खाना है?
-doubt-day = "{ $said }": कौन सा दिन था?
+doubt-two = "{ $said }": { $first } या { $second }?
+doubt-one = "{ $said }": { $first }, या क्या?
+doubt-water = "{ $said }": पानी या { $first }?
+doubt-day = "{ $said }": बीता हुआ या आने वाला?
 doubt-sign = क्या दिक्कत है: बू, लीक, गैस नहीं, या कुछ और?
 doubt-word = माफ़ कीजिए, "{ $said }" समझ नहीं आया। ऐसे लिखिए: 3 किलो जूठन डाली, 6 लीटर पानी।
 

@@ -136,6 +136,14 @@ do-hold-tomorrow = { $days ->
     [one] Hoje nao ponha mais, e amanha nada, por favor.
    *[other] Nao ponha comida { $days } dias, por favor, a partir de amanha.
 }
+do-same-today = Hoje igual: { $amount } com { $water } de agua.
+do-same-tomorrow = Amanha igual: { $amount } com { $water } de agua.
+do-same-dry-today = Hoje igual: { $amount }, sem mais agua.
+do-same-dry-tomorrow = Amanha igual: { $amount }, sem mais agua.
+do-hold-still = { $days ->
+    [one] Hoje continue sem por comida.
+   *[other] Continue sem por comida: { $days } dias, a partir de hoje.
+}
 do-water = Junte { $water } de agua antes de por mais comida.
 do-warm = Mantenha o tanque quente: pano escuro de dia, mantas ou palha de noite. Ponha a comida na hora mais quente.
 do-warm-feed = La dentro esta frio e ele come pouco: até { $amount } por dia. Mantenha quente.
@@ -269,7 +277,10 @@ ask-sure-amount = "{ $said }" é muito. Esta certo? Responda sim, ou a quantidad
 doubt-amount = Quanto é "{ $said }"? Assim: 2 kg ou 1 balde.
 doubt-unit = "{ $said }": em kg ou em { $measure }?
 doubt-feed = Que comida é "{ $said }"?
-doubt-day = "{ $said }": foi em que dia?
+doubt-two = "{ $said }": é { $first } ou { $second }?
+doubt-one = "{ $said }": é { $first }, ou o que?
+doubt-water = "{ $said }": é agua ou { $first }?
+doubt-day = "{ $said }": foi ontem ou ha 2 dias?
 doubt-sign = O que se passa: cheiro, fuga, sem gas, ou outra coisa?
 doubt-word = Desculpe, nao entendi "{ $said }". Diga assim: pus 3 kg de restos, 6 L de agua.
 

@@ -135,6 +135,14 @@ do-hold-tomorrow = { $days ->
     [one] Leo usiongeze, na kesho usiweke chakula.
    *[other] Usiweke chakula kwa siku { $days }, kuanzia kesho.
 }
+do-same-today = Leo vilevile: { $amount } na maji { $water }.
+do-same-tomorrow = Kesho vilevile: { $amount } na maji { $water }.
+do-same-dry-today = Leo vilevile: { $amount }, bila maji zaidi.
+do-same-dry-tomorrow = Kesho vilevile: { $amount }, bila maji zaidi.
+do-hold-still = { $days ->
+    [one] Leo pia usiweke chakula.
+   *[other] Endelea kutoweka chakula: siku { $days }, kuanzia leo.
+}
 do-water = Ongeza maji { $water } kabla ya kuweka chakula tena.
 do-warm = Weka tangi lenye joto: mchana lifunike kwa kitu cheusi, usiku kwa blanketi au nyasi kavu. Lilishe saa za joto.
 do-warm-feed = Ndani kuna baridi, hivyo linakula kidogo: hadi { $amount } kwa siku. Litie joto.
@@ -268,7 +276,10 @@ ask-sure-amount = "{ $said }" ni nyingi. Ni sawa? Jibu ndiyo, au kiasi sahihi.
 doubt-amount = "{ $said }" ni kiasi gani? Mfano: kilo 2 au ndoo 1.
 doubt-unit = "{ $said }": ni kilo au { $measure }?
 doubt-feed = "{ $said }" ni chakula gani?
-doubt-day = "{ $said }": ilikuwa siku gani?
+doubt-two = "{ $said }": ni { $first } au { $second }?
+doubt-one = "{ $said }": ni { $first }, au nini?
+doubt-water = "{ $said }": ni maji au { $first }?
+doubt-day = "{ $said }": ilikuwa jana au siku 2 zilizopita?
 doubt-sign = Shida ni nini: harufu, kuvuja, hakuna gesi, au kingine?
 doubt-word = Samahani, sikuelewa "{ $said }". Andika hivi: nimeweka mabaki kilo 3, maji lita 6.
 

@@ -2,10 +2,11 @@
 //!
 //! Takes what was recorded, believed and advised; gives the decision with its one text in it.
 
-use super::beside::{gas, heals, thinning, whys};
+use super::beside::{doing, gas, heals, thinning, whys};
 use super::catalog::Value;
 use super::cause::suspect;
 use super::compose::{Piece, Rank, Room, compose};
+use super::doubt::offered;
 use super::word::Voice;
 use crate::clock::{SILENCE_DAYS, first_chore_at, rest_over_at};
 use crate::household::{Decision, Due, Household, LastAdvice, Pending, Sender, Situation, Topic};
@@ -84,7 +85,7 @@ pub fn reply(
         pieces.push(voice.must("safe-again", &[]));
     } else if !answered_all && !doubtful && (known || !nothing_said) {
         pieces.extend(thinning(&voice, &recorded, &believed, &advice));
-        pieces.push(voice.doing(&advice, believed.for_today(), &believed.so_far.site, &believed.mix()));
+        pieces.push(doing(&voice, &recorded.household, &advice, &believed, inbound.sent_at));
         match heals(&voice, &believed, &advice) {
             Some(remedy) => pieces.push(remedy),
             None => pieces.extend(whys(&voice, &recorded.household, &advice, believed.today)),
@@ -96,9 +97,12 @@ pub fn reply(
     } else if nothing_said && !first {
         pieces.push(voice.must("hello-again", &[]));
     }
-    pieces.extend(question.as_ref().map(|pending| match recorded.doubt {
-        Some(_) => voice.question(pending).never_dropped(),
-        None => voice.question(pending),
+    pieces.extend(question.as_ref().map(|pending| {
+        match recorded.doubt {
+            Some(_) => offered(mind, &voice, &recorded, pending)
+                .map_or_else(|| voice.question(pending).never_dropped(), |said| Piece::new(Rank::Must, said)),
+            None => voice.question(pending),
+        }
     }));
     let kind = match () {
         () if doubtful => Kind::Question,
@@ -219,7 +223,12 @@ fn known_enough(believed: &Believed) -> bool {
 
 /// The last meal, for "same as yesterday", and the measures they count in, so that we answer in the same.
 fn remember_meal(recorded: &mut Recorded) {
-    let meal = |fact: &&Fact| matches!(fact.what, What::Fed { .. } | What::Water { .. });
+    // Soap or oil that fell in is no meal, and is not given again.
+    let meal = |fact: &&Fact| match fact.what {
+        What::Fed { feed, .. } => make_up(feed).is_food() && !make_up(feed).is(FeedKind::Greasy),
+        What::Water { .. } => true,
+        _ => false,
+    };
     let told: Vec<Fact> = recorded.facts.iter().filter(meal).cloned().collect();
     let last = &mut recorded.household.talk.last_meal;
     last.retain(|fact| recorded.taken_back.iter().all(|taken| taken.id != fact.id));

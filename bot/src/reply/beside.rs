@@ -11,6 +11,24 @@ use bellyful_core::advice::{Advice, Reason, Verdict, remedy};
 use bellyful_core::fact::{Fact, Sign, What};
 use bellyful_core::ledger::DayAccount;
 use bellyful_core::units::Day;
+use chrono::{DateTime, Duration, Utc};
+
+/// What to do; the same twice in a row is worded shorter.
+pub(super) fn doing(
+    voice: &Voice,
+    household: &Household,
+    advice: &Advice,
+    believed: &Believed,
+    now: DateTime<Utc>,
+) -> Piece {
+    let (for_today, site, mix) = (believed.for_today(), &believed.so_far.site, believed.mix());
+    let last = household.talk.last_advice.as_ref().filter(|last| now - last.at < STILL_IN_MIND);
+    last.and_then(|last| voice.doing_again(last, advice, for_today, site, &mix))
+        .unwrap_or_else(|| voice.doing(advice, for_today, site, &mix))
+}
+
+/// What was said longer ago is said in full again. Source: our choice.
+const STILL_IN_MIND: Duration = Duration::hours(48);
 
 /// The weightiest reason, unless all is as usual or the same was said last time: then the others have their turn, each
 /// on one day of the week.

@@ -6,6 +6,7 @@ mod beside;
 pub mod catalog;
 mod cause;
 pub mod compose;
+mod doubt;
 pub mod samples;
 pub mod segments;
 pub mod word;

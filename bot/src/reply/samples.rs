@@ -15,6 +15,8 @@ pub fn longest() -> Vec<(&'static str, Value)> {
         ("litres", "12.5"),
         ("water", "12.5"),
         ("feed", "banana peels"),
+        ("first", "banana peels"),
+        ("second", "leftover food"),
         ("said", "half a gorogoro"),
         ("what", "banana peels"),
         ("measure", "gorogoro"),

@@ -5,7 +5,8 @@
 use super::amounts::{amount, number, sayable_below};
 use super::catalog::{Catalog, Value, Values};
 use super::compose::{Piece, Rank};
-use crate::household::{Household, Pending, Topic};
+use super::segments::plain;
+use crate::household::{Household, LastAdvice, Pending, Topic};
 use bellyful_core::advice::{Advice, Cause, Reason, Verdict};
 use bellyful_core::fact::{Fact, Measure, Sign, Unit, What};
 use bellyful_core::feeds::Feed;
@@ -149,7 +150,7 @@ impl<'a> Voice<'a> {
     pub fn doing(&self, advice: &Advice, for_today: bool, site: &Site, mix: &[(Feed, f64)]) -> Piece {
         let ration = self.ration(advice.ration_kg, site, mix);
         let water = self.water(advice.water_l, site);
-        let dry = advice.water_l < 0.3;
+        let dry = advice.water_l < DRY_L;
         let day = if for_today { "today" } else { "tomorrow" };
         let values: [(&'static str, Value); 2] = [("amount", ration.into()), ("water", water.into())];
         let held = f64::from(advice.hold_days);
@@ -164,6 +165,43 @@ impl<'a> Voice<'a> {
             _ => self.say(&format!("do-feed-{day}"), &values),
         };
         Piece::new(Rank::Must, said)
+    }
+
+    /// The same in fewer words, where the last text said it just so; `None` where it has to be said in full.
+    pub fn doing_again(
+        &self,
+        last: &LastAdvice,
+        advice: &Advice,
+        for_today: bool,
+        site: &Site,
+        mix: &[(Feed, f64)],
+    ) -> Option<Piece> {
+        if last.advice.verdict != advice.verdict {
+            return None;
+        }
+        let said = match advice.verdict {
+            Verdict::Hold => {
+                let rested = for_today && last.advice.hold_days > 0;
+                rested.then(|| self.say("do-hold-still", &[("days", f64::from(advice.hold_days).into())]))?
+            }
+            // To feed less is said in full: whoever still feeds too much has not heard it.
+            Verdict::Feed if advice.ration_kg > 0.0 => {
+                let words =
+                    |advice: &Advice| (self.ration(advice.ration_kg, site, mix), self.water(advice.water_l, site));
+                let dry = advice.water_l < DRY_L;
+                let (ration, water) = words(advice);
+                let before = words(&last.advice);
+                let read = last.text.contains(&plain(&ration)) || last.text.contains(&ration);
+                if !read || before.0 != ration || before.1 != water || (last.advice.water_l < DRY_L) != dry {
+                    return None;
+                }
+                let day = if for_today { "today" } else { "tomorrow" };
+                let id = if dry { format!("do-same-dry-{day}") } else { format!("do-same-{day}") };
+                self.say(&id, &[("amount", ration.into()), ("water", water.into())])
+            }
+            _ => return None,
+        };
+        Some(Piece::new(Rank::Must, said))
     }
 
     /// Water stirred into a slurry that no longer flows.
@@ -226,6 +264,12 @@ impl<'a> Voice<'a> {
         self.say(&format!("cause-{cause}"), &[])
     }
 
+    /// A question that quotes them and names what they may have meant.
+    pub fn quoting(&self, id: &str, said: &str, names: &[String]) -> String {
+        let name = |at: usize| Value::Text(names.get(at).cloned().unwrap_or_default());
+        self.say(id, &[("said", short(said).into()), ("first", name(0)), ("second", name(1))])
+    }
+
     /// The question that is now pending.
     pub fn question(&self, pending: &Pending) -> Piece {
         let said = ("said", Value::Text(short(&pending.said)));
@@ -247,6 +291,9 @@ impl<'a> Voice<'a> {
         Piece::new(Rank::Question, text)
     }
 }
+
+/// Less water than this is not worth carrying. Source: our choice.
+const DRY_L: f64 = 0.3;
 
 /// Water stirred into a slurry that no longer flows, as a share of it. Source: FAO 1992, a bucket to a family's tank.
 const THICK_WATER_SHARE: f64 = 0.0125;

@@ -9,7 +9,7 @@ use crate::mind::Mind;
 use crate::places;
 use crate::record::local_date;
 use crate::text::reading::{About, Reading, Told};
-use crate::text::{Answer, Expected, read, read_answer};
+use crate::text::{Answer, Expected, Likely, likely, put_right, read, read_answer};
 use bellyful_core::fact::{Measure, Unit, What};
 use bellyful_core::feeds::{Feed, Kind, make_up};
 use chrono::{DateTime, Duration, Utc};
@@ -48,8 +48,13 @@ pub fn settle(mind: &Mind, household: &Household, reading: &Reading, inbound: &I
                 .or_else(|| measure_just_used(household, reading))
                 .unwrap_or_else(|| Settled::alone(reading.clone()));
         }
-        let Some(pending) = &talk.pending else { return Settled::alone(reading.clone()) };
-        let reading = meant_as(pending, reading, inbound.sent_at);
+        let Some(pending) = &talk.pending else { return Settled::alone(with_starter(household, reading)) };
+        if names_a_food(pending, reading)
+            && let Some(settled) = answer_to(mind, household, pending, reading, inbound)
+        {
+            return settled;
+        }
+        let reading = meant_as(pending, &with_starter(household, reading), inbound.sent_at);
         let answered = reading.facts.iter().any(|told| pending.topic.is_answered_by(&told.what));
         return Settled { reading, answered: answered.then_some(pending.topic), agreed: None };
     }
@@ -61,6 +66,12 @@ pub fn settle(mind: &Mind, household: &Household, reading: &Reading, inbound: &I
         .next()
         .or_else(|| place_named(mind, household, reading, inbound))
         .unwrap_or_else(|| Settled::alone(reading.clone()))
+}
+
+/// "rice", asked what food it was: of itself a meal of no amount.
+fn names_a_food(pending: &Pending, reading: &Reading) -> bool {
+    let [Told { what: What::Fed { amount: None, .. }, .. }] = reading.facts.as_slice() else { return false };
+    pending.topic == Topic::FeedName
 }
 
 /// "10 litres" and no more: of itself a meal, but an answer where a size was asked.
@@ -196,6 +207,30 @@ fn meant_as(pending: &Pending, reading: &Reading, sent_at: DateTime<Utc>) -> Rea
     meant
 }
 
+/// So much dung on the day a family tells of its tank, before any meal, is what it was filled with and no day's feed.
+/// Source: common practice, no source.
+const STARTER_KG: f64 = 40.0;
+
+/// "tank 1200 litres, 80 kg dung": the starter, told among what is told once.
+fn with_starter(household: &Household, reading: &Reading) -> Reading {
+    let mut meant = reading.clone();
+    let of_tank = |what: &What| matches!(what, What::Tank { .. } | What::Started);
+    let waits = household.talk.pending.iter().any(|pending| matches!(pending.topic, Topic::Tank | Topic::Started));
+    let setting_up = waits || reading.facts.iter().any(|told| of_tank(&told.what));
+    if !household.talk.last_meal.is_empty() || !setting_up {
+        return meant;
+    }
+    for told in &mut meant.facts {
+        if let What::Fed { feed, amount: Some(kg), unit: Some(Unit::Kg) } = told.what
+            && kg >= STARTER_KG
+            && make_up(feed).is(Kind::Dung)
+        {
+            told.what = What::Seeded { feed, amount: Some(kg), unit: Some(Unit::Kg) };
+        }
+    }
+    meant
+}
+
 fn expected(topic: Topic) -> Option<Expected> {
     match topic {
         Topic::Tank | Topic::Store | Topic::Bucket => Some(Expected::Litres),
@@ -241,15 +276,31 @@ fn mended(mind: &Mind, household: &Household, pending: &Pending, inbound: &Inbou
     let date = local_date(inbound.sent_at, &household.time_zone);
     let candidates = match pending.topic {
         Topic::Unit => vec![after_first_number(said, answer), format!("{said} {answer}")],
-        Topic::Amount | Topic::FeedName | Topic::DayName => {
-            vec![format!("{answer} {said}"), format!("{said} {answer}")]
+        Topic::FeedName => {
+            let offered = offered_and_agreed(mind, household, pending, inbound);
+            let food = offered.as_deref().unwrap_or(answer);
+            let right = put_right(&mind.lexicons, said, &household.lang, food);
+            right.into_iter().chain([format!("{food} {said}"), format!("{said} {food}")]).collect()
         }
+        Topic::Amount | Topic::DayName => vec![format!("{answer} {said}"), format!("{said} {answer}")],
         _ => vec![],
     };
     candidates
         .iter()
         .map(|text| read(&mind.lexicons, text, Some(&household.lang), date))
         .find(|reading| reading.unsure.is_empty() && !reading.facts.is_empty())
+}
+
+/// "yes" to the one food that was offered is its name.
+fn offered_and_agreed(mind: &Mind, household: &Household, pending: &Pending, inbound: &Inbound) -> Option<String> {
+    let date = local_date(inbound.sent_at, &household.time_zone);
+    let answer = read_answer(&mind.lexicons, &inbound.text, &household.lang, date, Expected::YesNo);
+    match (answer, likely(&mind.lexicons, &pending.said, &household.lang).as_slice()) {
+        (Some(Answer::Yes), [Likely::Food(feed)]) => {
+            Some(mind.catalog.say(&household.lang, &format!("feed-{feed}"), &[]))
+        }
+        _ => None,
+    }
 }
 
 fn after_first_number(said: &str, unit: &str) -> String {

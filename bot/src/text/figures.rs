@@ -4,7 +4,7 @@
 //! house, the gas or a cry for help makes it a danger again.
 
 use super::clauses::Clause;
-use super::nodes::Kind;
+use super::nodes::{Found, Kind, Node, Row};
 use super::notions::{CONTROLS, Cue, Cues};
 use super::reader::Reader;
 use super::reading::Control;
@@ -29,6 +29,42 @@ const REAL: Cues = Cues::of(&[
     Cue::Inlet,
 ]);
 
+/// What burns in earnest where it is named.
+const OF_THE_HOUSE: Cues = Cues::of(&[
+    Cue::Indoors,
+    Cue::BurnThing,
+    Cue::Pipe,
+    Cue::GasBag,
+    Cue::Bag,
+    Cue::Tank,
+    Cue::Stove,
+    Cue::Smell,
+    Cue::Leak,
+    Cue::Hiss,
+]);
+/// Words on either side of a figure that are looked at, so that a long text costs no more a word.
+const NEAR: usize = 12;
+
+impl Row<'_> {
+    /// A listed figure beside a thing of the house is none: "the party caught fire in the kitchen". Its words are
+    /// matched again, each for what it says.
+    pub(super) fn take_at_their_word(&mut self, words: &[Found]) {
+        let Some(first) = self.nodes.iter().position(|node| node.has(Cue::InWords)) else { return };
+        let matched = std::mem::take(&mut self.nodes);
+        self.nodes.extend(&matched[..first]);
+        for (at, node) in matched.iter().enumerate().skip(first) {
+            let of_clause = |other: &&Node| other.mark().is_none() && !other.has(Cue::But);
+            let before = matched[..at].iter().rev().take_while(of_clause).take(NEAR);
+            let after = matched[at + 1..].iter().take_while(of_clause).take(NEAR);
+            if node.has(Cue::InWords) && before.chain(after).any(|other| other.any(&OF_THE_HOUSE)) {
+                self.match_phrases(words, node.from as usize..node.to as usize, false);
+            } else {
+                self.nodes.push(*node);
+            }
+        }
+    }
+}
+
 impl Reader<'_> {
     pub fn only_in_words(&self, at: usize, sign: Sign) -> bool {
         let Some(clause) = self.clauses.iter().find(|clause| clause.range().contains(&at)) else { return false };
@@ -49,6 +85,10 @@ impl Reader<'_> {
 
     /// Whether what truly burns or chokes is spoken of in the clause.
     fn is_real(&self, clause: &Clause, at: usize) -> bool {
+        // "jikoni kunaungua": the place is in the phrase.
+        if self.row.words_of(at).any(|meaning| meaning.cues.any(&OF_THE_HOUSE)) {
+            return true;
+        }
         clause.range().any(|i| i != at && self.node(i).any(&REAL) && !self.is_priced(clause, i))
     }
 
@@ -59,7 +99,8 @@ impl Reader<'_> {
             self.node(*i).any(&Cues::of(&[Cue::Of, Cue::My])) || self.node(*i).number().is_some_and(|n| n.weak)
         };
         let owner = (clause.from..at).rev().find(|i| self.node(*i).any(&WORDS) || !joint(i));
-        self.node(at).any(&WORDS) || owner.is_some_and(|i| self.node(i).any(&WORDS))
+        let of = |owner: usize| (owner..at).any(|i| self.has(i, Cue::Of));
+        self.node(at).any(&WORDS) || owner.is_some_and(|i| self.node(i).any(&WORDS) && of(i))
     }
 
     /// "the price of sugar is on fire", "yesterday the match was on fire": the figure opens the clause, as what burns.

@@ -61,7 +61,7 @@ pub fn counted(feed: Feed) -> bool {
 }
 
 /// The feed that the peel of `node` is.
-fn peel_of(node: &Node) -> Option<Feed> {
+pub fn peel_of(node: &Node) -> Option<Feed> {
     use Feed::*;
     if node.has(Cue::Citrus) {
         return Some(CitrusPeel);
@@ -154,20 +154,22 @@ fn peel(row: &mut Row, at: usize) -> bool {
     false
 }
 
+/// The dung of the beast that `node` names.
+pub fn beast(node: &Node) -> Option<Feed> {
+    [
+        (Cue::Pig, Feed::PigManure),
+        (Cue::Chicken, Feed::ChickenManure),
+        (Cue::Goat, Feed::GoatManure),
+        (Cue::Horse, Feed::HorseManure),
+        (Cue::Human, Feed::HumanWaste),
+        (Cue::Cow, Feed::CattleManure),
+    ]
+    .into_iter()
+    .find(|&(cue, _)| node.kind == Kind::Phrase && node.has(cue))
+    .map(|(_, feed)| feed)
+}
+
 fn dung(row: &mut Row, at: usize) -> bool {
-    fn beast(node: &Node) -> Option<Feed> {
-        [
-            (Cue::Pig, Feed::PigManure),
-            (Cue::Chicken, Feed::ChickenManure),
-            (Cue::Goat, Feed::GoatManure),
-            (Cue::Horse, Feed::HorseManure),
-            (Cue::Human, Feed::HumanWaste),
-            (Cue::Cow, Feed::CattleManure),
-        ]
-        .into_iter()
-        .find(|&(cue, _)| node.kind == Kind::Phrase && node.has(cue))
-        .map(|(_, feed)| feed)
-    }
     let (next, _) = after(row, at);
     let (Some(second), first) = (row.nodes.get(next), &row.nodes[at]) else { return false };
     let feed = if first.has(Cue::Dung) {

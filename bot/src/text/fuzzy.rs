@@ -8,7 +8,8 @@ use std::hash::{BuildHasher, BuildHasherDefault, DefaultHasher};
 
 /// Only the first letters are indexed; the full words are compared afterwards.
 const PREFIX: usize = 9;
-const LONGEST: usize = 24;
+/// Longer words are compared with none.
+pub const LONGEST: usize = 24;
 
 #[derive(Debug, Default)]
 pub struct Fuzzy {
@@ -98,8 +99,8 @@ fn each_form(word: &[char], most: usize, mut visit: impl FnMut(&[char])) {
     }
 }
 
-/// Optimal string alignment distance: insertions, deletions, changes, swaps of neighbours.
-fn distance(a: &[char], b: &[char]) -> usize {
+/// Optimal string alignment distance: insertions, deletions, changes, swaps of neighbours. Of words of at most [`LONGEST`] letters.
+pub fn distance(a: &[char], b: &[char]) -> usize {
     let mut before = [0_usize; LONGEST + 2];
     let mut last: [usize; LONGEST + 2] = std::array::from_fn(|j| j);
     for i in 1..=a.len() {

@@ -37,6 +37,7 @@ impl Reader<'_> {
                     self.tell_sign(at, day, Sign::GasLeak)
                 }
                 (_, Some(_)) if !self_says => self.tell_sign(at, day, Sign::TankCracked),
+                (None, _) if self.goes_on_about_another(clause) => {}
                 (None, _) if self_says || !self.other_thing(clause) => self.tell_sign(at, day, Sign::GasLeak),
                 _ => {}
             }
@@ -50,11 +51,19 @@ impl Reader<'_> {
         }
     }
 
-    /// "the hose has a hole and gas comes out", "gas comes from the pipe": a leak, though no word of it is said.
+    /// "the roof, and then it leaks": what leaks stands in the clause before.
+    fn goes_on_about_another(&self, clause: &Clause) -> bool {
+        let before = self.clauses.iter().rfind(|before| before.to <= clause.from && before.sentence == clause.sentence);
+        let ours = |clause: &Clause| clause.any(&LEAKY) || clause.any(&Cues::of(&[Cue::Tank, Cue::Slurry]));
+        before.is_some_and(|before| before.has(Cue::NotOurs) && !ours(before) && !ours(clause))
+    }
+
+    /// "the hose has a hole and gas comes out", "the hose came off, gas comes out": a leak, though no word of it is said.
     fn holes(&mut self, clause: &Clause) {
         let find = |cues: &[Cue]| self.find(clause, &Cues::of(cues));
         let (Some(gas), Some(_)) = (find(&[Cue::Gas]), find(&[Cue::Pipe])) else { return };
-        let hole = find(&[Cue::Torn, Cue::Cracked]);
+        let loose = find(&[Cue::Loose]).filter(|_| clause.any(&Cues::of(&[Cue::ComesOut, Cue::Escape])));
+        let hole = find(&[Cue::Torn, Cue::Cracked]).or(loose);
         let way_out = clause.any(&Cues::of(&[Cue::Inlet, Cue::Outlet, Cue::Slurry, Cue::Blocked]));
         let told = self.facts.iter().any(|(_, told)| matches!(told.what, What::Sign { sign: Sign::GasLeak }));
         let Some(hole) = hole.filter(|_| !way_out && !told && !clause.asks) else { return };

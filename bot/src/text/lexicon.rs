@@ -205,6 +205,17 @@ impl Lexicon {
         self.words.get(folded).map(|&id| WordId(id))
     }
 
+    /// "loeuf", "dhuile": the listed word behind a joint of a letter or two, where an apostrophe parts them and was left
+    /// out.
+    pub fn elided(&self, folded: &str) -> Option<WordId> {
+        let vowel = |word: &str| word.starts_with(['a', 'e', 'i', 'o', 'u', 'h']);
+        let parts = (1..=2).filter_map(|cut| folded.split_at_checked(cut));
+        let mut words = parts.filter(|(joint, word)| {
+            self.habits.apostrophe_splits && word.len() >= 4 && vowel(word) && self.is_own(joint)
+        });
+        words.find_map(|(_, word)| self.exact(word).filter(|_| self.is_own(word)))
+    }
+
     /// Whether `folded` is a word of this very language.
     pub fn is_own(&self, folded: &str) -> bool {
         self.words.get(folded).is_some_and(|&id| self.own[id as usize])
@@ -247,6 +258,14 @@ impl Lexicon {
     /// What the phrase that ends at `node` means.
     pub fn meaning(&self, node: u32) -> Option<&Meaning> {
         self.meanings[node as usize].as_ref()
+    }
+
+    /// Every listed phrase of one word, and what it means.
+    pub fn single_words(&self) -> impl Iterator<Item = (&str, &Meaning)> {
+        self.words.iter().filter_map(|(word, &id)| {
+            let node = self.step(0, WordId(id))?;
+            Some((&**word, self.meaning(node)?))
+        })
     }
 
     /// What a phrase means that is in the list word for word.

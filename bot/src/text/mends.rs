@@ -1,6 +1,6 @@
 //! Mends: corrections of what an earlier text told, and of a number within one text.
 
-use super::foods::counted;
+use super::foods::{beast, counted, peel_of};
 use super::measured::round;
 use super::nodes::{Kind, Quantity};
 use super::notions::{Cue, Cues, UnitWord};
@@ -8,6 +8,7 @@ use super::reader::Reader;
 use super::reading::{About, Control};
 use super::wordlist::Contrast;
 use bellyful_core::fact::{Measure, Unit, What};
+use bellyful_core::feeds::Feed;
 
 const SLIPS: Cues = Cues::of(&[Cue::Meant, Cue::Sorry]);
 
@@ -26,9 +27,14 @@ impl Reader<'_> {
         let leading_no = self.is_no(first) && self.no_stands_alone(first);
         // "it was", where the words say both: told of the tank when something was put in.
         let puts = self.anywhere(&Cues::of(&[Cue::Put]));
-        let slip = self.row.nodes.iter().any(|node| node.has(Cue::Meant) && !(puts && node.has(Cue::Was)));
-        let contrast = self.contrast().is_some();
-        let sorry = self.has(first, Cue::Sorry) && self.sorry_for_an_amount(first);
+        let slip = (0..self.row.nodes.len()).any(|at| {
+            let was = self.has(at, Cue::Was);
+            // "that pepper was hot": nothing after it that could be meant.
+            let after = || (at + 1..self.row.nodes.len()).any(|later| self.mendable(later));
+            self.has(at, Cue::Meant) && !(was && (puts || !after()))
+        });
+        let contrast = self.contrast().is_some() || self.only_beasts() && self.kept_after_denied().is_some();
+        let sorry = self.has(first, Cue::Sorry) && (self.sorry_for_an_amount(first) || self.beasts_alone(1));
         if !(leading_no || slip || contrast || sorry) {
             return false;
         }
@@ -79,7 +85,8 @@ impl Reader<'_> {
     fn mendable(&self, at: usize) -> bool {
         let node = self.node(at);
         !node.used
-            && (node.number().is_some_and(|n| !n.weak)
+            && (self.beast_at(at).is_some()
+                || node.number().is_some_and(|n| !n.weak)
                 || node.feed().is_some()
                 || node.quantity().is_some_and(|q| !matches!(q.unit, Some(UnitWord::Time(_) | UnitWord::Days(_)))))
     }
@@ -113,11 +120,66 @@ impl Reader<'_> {
             || self.anywhere(&Cues::of(&[Cue::Temp, Cue::Ph, Cue::Gauge]))
     }
 
+    /// The dung of a beast named alone, where the text speaks of nothing but beasts and their dung: "not cow, pig".
+    fn beast_at(&self, at: usize) -> Option<Feed> {
+        beast(self.node(at))
+            .filter(|_| self.node(at).feed().is_none_or(|feed| feed == Feed::Meat) && self.only_beasts())
+    }
+
+    fn only_beasts(&self) -> bool {
+        self.beasts_alone(2)
+    }
+
+    /// Whether the text names so many beasts or their dung, and says nothing else.
+    fn beasts_alone(&self, least: usize) -> bool {
+        const JOINTS: Cues = Cues::of(&[
+            Cue::Not,
+            Cue::No,
+            Cue::But,
+            Cue::Of,
+            Cue::Is,
+            Cue::Was,
+            Cue::My,
+            Cue::In,
+            Cue::And,
+            Cue::Dung,
+            Cue::Sorry,
+            Cue::Meant,
+            Cue::Chatter,
+            Cue::Put,
+            Cue::Holds,
+        ]);
+        let mut beasts = 0;
+        let all = self.row.nodes.iter().all(|node| {
+            let dung = node.feed().is_some_and(|feed| feed.id().ends_with("manure"));
+            beasts += usize::from(dung || beast(node).is_some());
+            let article = node.number().is_some_and(|number| number.weak);
+            let said = node.kind == Kind::Phrase && (node.any(&JOINTS) || node.meaning.control.is_some());
+            dung || beast(node).is_some() || article || said || node.mark().is_some()
+        });
+        all && beasts >= least
+    }
+
+    /// "not cow, pig": what stands after the denied one and a pause.
+    fn kept_after_denied(&self) -> Option<usize> {
+        const PAUSE: Cues = Cues::of(&[Cue::But, Cue::Is, Cue::Was, Cue::Holds]);
+        let nodes = &self.row.nodes;
+        let named = |at: &usize| beast(&nodes[*at]).is_some() || nodes[*at].feed().is_some();
+        let denied = (0..nodes.len()).find(named)?;
+        // "no era": the denial is within the phrase.
+        let says_not = |at: usize| {
+            self.is_no(at) || self.row.words_of(at).any(|meaning| meaning.cues.any(&Cues::of(&[Cue::Not, Cue::No])))
+        };
+        let not = (0..denied).rev().take_while(|&at| nodes[at].mark().is_none()).any(says_not);
+        let pause = (denied + 1..nodes.len()).find(|&at| nodes[at].mark().is_some() || nodes[at].any(&PAUSE))?;
+        (not && (pause + 1..nodes.len()).any(|at| named(&at))).then_some(pause + 1)
+    }
+
     /// Where a "not" parts two values of one kind: (node of the not).
     fn contrast(&self) -> Option<usize> {
         let matter = |at: usize| {
             let node = self.node(at);
-            if node.feed().is_some() {
+            if node.feed().is_some() || self.beast_at(at).is_some() {
                 Some(Matter::Feed)
             } else if node.number().is_some_and(|n| !n.weak)
                 || node
@@ -160,6 +222,9 @@ impl Reader<'_> {
                 self.node(at).number().is_some_and(|n| !n.weak)
                     || self.node(at).quantity().is_some_and(|q| q.number.is_some() && !q.implied)
             });
+            if later.is_none() {
+                self.mend_feed(slip);
+            }
             let (Some(earlier), Some(later)) = (earlier, later) else { continue };
             if self.has(slip + 1, Cue::Not) {
                 continue;
@@ -188,6 +253,24 @@ impl Reader<'_> {
         }
     }
 
+    /// "2 kg plantain peels sorry banana": the feed said first is struck; what was a peel stays one.
+    fn mend_feed(&mut self, slip: usize) {
+        const JOINTS: Cues = Cues::of(&[Cue::Of, Cue::Is, Cue::Was]);
+        let joint = |at: &usize| {
+            self.node(*at).number().is_some_and(|n| n.weak)
+                || self.node(*at).feed().is_none() && self.node(*at).any(&JOINTS)
+        };
+        let later = (slip + 1..self.row.nodes.len()).find(|at| !joint(at));
+        let earlier = (slip.saturating_sub(3)..slip).rev().find(|&at| self.node(at).feed().is_some());
+        let (Some(earlier), Some(later)) = (earlier, later) else { return };
+        let Some(feed) = self.node(later).feed().filter(|_| later + 1 == self.row.nodes.len()) else { return };
+        let was_peel = self.row.words_of(earlier).any(|meaning| meaning.cues.has(Cue::Peel));
+        let feed = if was_peel { peel_of(self.node(later)).unwrap_or(feed) } else { feed };
+        self.row.nodes[earlier].meaning.feed = Some(feed);
+        self.row.nodes[slip].meaning.cues = Cues::default();
+        self.use_up([slip, later]);
+    }
+
     /// Tells the corrected value: what the text keeps, not what it takes back.
     pub fn corrected(&mut self) {
         let contrast = self.contrast();
@@ -196,6 +279,10 @@ impl Reader<'_> {
         let kept: Vec<usize> = match contrast {
             Some(not) if second => all.filter(|&at| at > not).collect(),
             Some(not) => all.filter(|&at| at < not).collect(),
+            None if self.only_beasts() => {
+                let from = self.kept_after_denied().unwrap_or(0);
+                all.filter(|&at| at >= from).collect()
+            }
             None => all.collect(),
         };
         let first = kept.iter().copied().find(|&at| self.mendable(at));
@@ -220,7 +307,7 @@ impl Reader<'_> {
                         amount = quantity.in_base().or(amount);
                     }
                 }
-                Some(Kind::Phrase) if feed.is_none() => feed = self.node(at).feed(),
+                Some(Kind::Phrase) if feed.is_none() => feed = self.beast_at(at).or(self.node(at).feed()),
                 _ => {}
             }
         }

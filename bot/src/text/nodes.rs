@@ -152,19 +152,25 @@ impl<'a> Row<'a> {
                 TokenKind::Word(..) => {
                     count += 1;
                     let folded = tokens.text(token);
-                    lexicon.exact(folded).or_else(|| lexicon.meant(folded)).map_or(Found::None, Found::One)
+                    lexicon
+                        .exact(folded)
+                        .or_else(|| lexicon.elided(folded))
+                        .or_else(|| lexicon.meant(folded))
+                        .map_or(Found::None, Found::One)
                 }
                 _ => Found::None,
             });
         }
         let known = words.iter().filter(|found| !matches!(found, Found::None)).count();
         let mut row = Row { text, lexicon, tokens, nodes: Vec::new(), known, words: count };
-        row.match_phrases(&words);
+        row.match_phrases(&words, 0..words.len(), true);
+        row.take_at_their_word(&words);
         row
     }
 
-    fn match_phrases(&mut self, words: &[Found]) {
-        let mut at = 0;
+    /// Matches the words in `range`; `figures`: figures of speech too.
+    pub(super) fn match_phrases(&mut self, words: &[Found], range: std::ops::Range<usize>, figures: bool) {
+        let (mut at, words) = (range.start, &words[..range.end]);
         while at < words.len() {
             let token = self.tokens.list[at];
             let (kind, meaning, to) = match token.kind {
@@ -176,7 +182,12 @@ impl<'a> Row<'a> {
                     at += 1;
                     continue;
                 }
-                TokenKind::Word(..) => match self.longest(words, at) {
+                TokenKind::Word(..) if self.split_joint(at) => {
+                    self.known += usize::from(matches!(words[at], Found::None));
+                    at += 1;
+                    continue;
+                }
+                TokenKind::Word(..) => match self.longest(words, at, figures) {
                     Some((meaning, to)) => (Kind::Phrase, meaning, to),
                     None if matches!(words[at], Found::None) && self.split(at) => {
                         at += 1;
@@ -198,7 +209,7 @@ impl<'a> Row<'a> {
     }
 
     /// The longest phrase that starts at token `at`. A hyphen may stand for a space.
-    fn longest(&self, words: &[Found], at: usize) -> Option<(Meaning, usize)> {
+    fn longest(&self, words: &[Found], at: usize, figures: bool) -> Option<(Meaning, usize)> {
         let mut node = 0;
         let mut best = None;
         let mut next = at;
@@ -218,73 +229,20 @@ impl<'a> Row<'a> {
                 },
             }
             next += 1;
-            if let Some(meaning) = self.lexicon.meaning(node) {
+            if let Some(meaning) = self.lexicon.meaning(node).filter(|m| figures || !m.cues.has(Cue::InWords)) {
                 best = Some((*meaning, next));
             }
         }
         best
     }
 
-    /// "2kgpeels", "3Lwater": a unit and its thing written together behind a number: both are pushed.
-    fn split_unit(&mut self, at: usize) -> bool {
-        const LONGEST_UNIT: usize = 6;
-        let token = self.tokens.list[at];
-        let word = self.tokens.text(&token);
-        let number = at > 0 && matches!(self.tokens.list[at - 1].kind, TokenKind::Digits(..));
-        if !token.glued || !number || word.len() > 40 || self.lexicon.exact(word).is_some() {
-            return false;
-        }
-        let pair = word.char_indices().skip(1).take(LONGEST_UNIT).find_map(|(cut, _)| {
-            let (unit, thing) = word.split_at(cut);
-            let unit = self.lexicon.look_up(unit).copied().filter(|meaning| meaning.unit.is_some())?;
-            let thing = self.lexicon.look_up(thing).copied();
-            let thing =
-                thing.filter(|m| m.feed.is_some() || m.cues.any(&Cues::of(&[Cue::Water, Cue::Peel, Cue::Dung])))?;
-            (word.len() >= cut + 3).then_some([unit, thing])
-        });
-        let Some(pair) = pair else { return false };
-        for (part, meaning) in pair.into_iter().enumerate() {
-            let (from, to, glued) = (at as u32, at as u32 + 1, part == 0);
-            self.nodes.push(Node { kind: Kind::Phrase, meaning, from, to, glued, used: false });
-        }
-        true
-    }
-
-    /// An unlisted word that is two listed ones written together ("cowdung"): both are pushed.
-    fn split(&mut self, at: usize) -> bool {
-        let token = self.tokens.list[at];
-        let word = self.tokens.text(&token);
-        if word.chars().count() < 6 || word.len() > 40 {
-            return false;
-        }
-        for (cut, _) in word.char_indices().skip(2) {
-            let (head, tail) = word.split_at(cut);
-            // "dobalti": of two letters only a number.
-            if head.chars().count() == 2 && self.lexicon.look_up(head).is_none_or(|meaning| meaning.number.is_none()) {
-                continue;
-            }
-            if tail.chars().count() < 3 {
-                break;
-            }
-            let pair = [head, tail].map(|part| {
-                self.lexicon.look_up(part).copied().filter(|m| !m.cues.has(Cue::Other) && *m != Meaning::default())
-            });
-            if let [Some(first), Some(second)] = pair {
-                for meaning in [first, second] {
-                    self.nodes.push(Node {
-                        kind: Kind::Phrase,
-                        meaning,
-                        from: at as u32,
-                        to: at as u32 + 1,
-                        glued: false,
-                        used: false,
-                    });
-                }
-                self.known += 1;
-                return true;
-            }
-        }
-        false
+    /// What the words of the node at `at` mean, each by itself.
+    pub fn words_of(&self, at: usize) -> impl Iterator<Item = &Meaning> {
+        let node = &self.nodes[at];
+        self.tokens.list[node.from as usize..node.to as usize].iter().filter_map(|token| {
+            let word = self.lexicon.exact(self.tokens.text(token))?;
+            self.lexicon.meaning(self.lexicon.step(0, word)?)
+        })
     }
 
     /// The digits of a node that is a number written in figures.
@@ -342,8 +300,9 @@ impl<'a> Row<'a> {
     }
 }
 
+/// A word of the text, in the list or not.
 #[derive(Debug, Clone, Copy)]
-enum Found {
+pub(super) enum Found {
     None,
     One(WordId),
 }

@@ -35,10 +35,10 @@ ids!(/// A notion that rules combine; the id is the key under `[cues]` in a lang
     Gauge = "gauge", Temp = "temp", TempLetter = "temp_letter", Outside = "outside", Ph = "ph", People = "people",
     PeopleAre = "people_are", Water = "water", Smell = "smell", Fertilizer = "fertilizer", Crops = "crops",
     Household = "household", NumberSign = "number_sign", ForWord = "for_word", BurnThing = "burn_thing", Region = "region",
-    WeAre = "we_are", Elsewhere = "elsewhere", NotOurs = "not_ours",
+    WeAre = "we_are", Folk = "folk", Enters = "enters", Elsewhere = "elsewhere", NotOurs = "not_ours",
     // Qualities
     Sour = "sour", RottenEgg = "rotten_egg", Stink = "stink", Blocked = "blocked", Leak = "leak", Hiss = "hiss",
-    Torn = "torn", Cracked = "cracked", Thick = "thick", Watery = "watery", Green = "green", Yellow = "yellow",
+    Torn = "torn", Loose = "loose", Smoke = "smoke", Cracked = "cracked", Thick = "thick", Watery = "watery", Green = "green", Yellow = "yellow",
     Blue = "blue", Weak = "weak", NoLight = "will_not_light", GoesOut = "goes_out", Lights = "lights",
     Drop = "drop", ComesOut = "comes_out", GoesIn = "goes_in", Burning = "burning", Escape = "escape", Wrong = "wrong",
     Odd = "odd", HalfLevel = "half", Over = "over",
@@ -52,7 +52,7 @@ ids!(/// A notion that rules combine; the id is the key under `[cues]` in a lang
     LanguageWord = "language", Chatter = "chatter", Other = "other", Yes = "yes_word", No = "no_word",
     OutletUsual = "outlet_smell", Hypothetical = "hypothetical",
     // Figures of speech: what burns or aches only in words
-    Figure = "figure", Burden = "burden", Ache = "ache", Laugh = "laugh",
+    Figure = "figure", Burden = "burden", Ache = "ache", Laugh = "laugh", InWords = "in_words",
 });
 
 /// A set of cues.

@@ -306,7 +306,12 @@ fn volume_measure(row: &Row, at: usize) -> Option<(f64, f64, Measure, usize)> {
     let litres = volume(row.nodes.get(at)?).filter(|_| !row.nodes[at].quantity().is_some_and(|q| q.implied))?;
     let mut next = at + 1;
     let mut by = 1.0;
-    let linked = row.nodes.get(next).is_some_and(|node| node.has(Cue::Sized) || node.mark() == Some(Mark::Dash));
+    // "20 litre ke do dibbe": where "of" stands behind, it says whose size it is.
+    let behind = row.lexicon.habits.negation == Side::After && row.lexicon.habits.part == Side::After;
+    let linked = row
+        .nodes
+        .get(next)
+        .is_some_and(|node| node.has(Cue::Sized) || node.mark() == Some(Mark::Dash) || behind && node.has(Cue::Of));
     if linked {
         next += 1;
     }

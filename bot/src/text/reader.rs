@@ -59,8 +59,10 @@ impl<'a> Reader<'a> {
         let mends = self.mends();
         for at in 0..self.clauses.len() {
             let clause = self.clauses[at].clone();
+            self.in_the_tank(&clause);
             self.measured(&clause);
             self.set_up(&clause);
+            self.fire_on_the_pipe(&clause);
             self.flame(&clause);
             self.signs(&clause);
             self.gas(&clause);
@@ -72,6 +74,7 @@ impl<'a> Reader<'a> {
             self.portions();
         }
         self.not_fed();
+        self.only_the_leak_smells();
         self.answers_yes();
         self.doubts();
     }
@@ -212,7 +215,14 @@ impl<'a> Reader<'a> {
             for at in last + 1..clause.to {
                 let node = self.node(at);
                 if node.any(&after_only) && node.kind == Kind::Phrase {
-                    return true;
+                    // "smell of gas nobody cooks": the denial is of what is done.
+                    let done =
+                        (at + 1..clause.to.min(at + 3)).any(|at| self.has(at, Cue::Cook) || self.has(at, Cue::Put));
+                    return !done;
+                }
+                // "fell in the pit he does not move": another is spoken of.
+                if side == Side::Either && node.kind == Kind::Phrase && node.has(Cue::Other) {
+                    return false;
                 }
                 if node.has(Cue::And)
                     || node.meaning.sign.is_some()

@@ -97,8 +97,27 @@ impl Reader<'_> {
             } else if let Some(tank) = tank.filter(|_| !thing_next && !in_tank) {
                 self.tell(at, None, What::Tank { litres: round(litres, 2) });
                 self.use_up([at, tank]);
+            } else if !thing_next && store.is_none() && self.is_its_size(clause, at) {
+                self.tell(at, None, What::Tank { litres: round(litres, 2) });
+                self.use_up([at]);
             }
         }
+    }
+
+    /// "started the tank with 80 kg dung and it is 1200 litres": what was named before is so big.
+    fn is_its_size(&self, clause: &Clause, at: usize) -> bool {
+        const SIZE: Cues = Cues::of(&[Cue::Is, Cue::Holds]);
+        const LITTLE: Cues = Cues::of(&[Cue::Of, Cue::About, Cue::Other, Cue::My, Cue::Chatter]);
+        let little = |i: &usize| self.node(*i).any(&LITTLE) && !self.row.is_long(self.node(*i));
+        let before = (clause.from..at).rev().find(|i| self.node(*i).any(&SIZE) || !little(i));
+        let is = before.filter(|&i| self.node(i).any(&SIZE)).or_else(|| {
+            let after = (at + 1..clause.to).find(|i| self.node(*i).any(&SIZE) || !little(i));
+            after.filter(|&i| self.node(i).any(&SIZE))
+        });
+        let joined = is.is_some_and(|is| {
+            (clause.from..is.min(at)).rev().take(3).any(|i| self.has(i, Cue::And) && self.node(i).kind == Kind::Phrase)
+        });
+        joined && clause.any(&Cues::of(&[Cue::Tank, Cue::NewTank])) && !clause.any(&Cues::of(&[Cue::Fell, Cue::Remove]))
     }
 
     fn joins(&self, at: usize) -> bool {

@@ -3,7 +3,8 @@
 use super::clauses::Clause;
 use super::notions::{Cue, Cues};
 use super::reader::Reader;
-use bellyful_core::fact::{GasLevel, Sign};
+use super::reading::Told;
+use bellyful_core::fact::{GasLevel, Sign, What};
 use bellyful_core::feeds::Feed;
 
 impl Reader<'_> {
@@ -66,6 +67,17 @@ impl Reader<'_> {
         (gas + 1..clause.to.min(gas + 4)).any(|i| self.node(i).meaning.level.is_some())
     }
 
+    /// "the joint whistles and the smell is strong": the smell is the leak's.
+    pub fn only_the_leak_smells(&mut self) {
+        let sentence = |at: usize| self.clauses.iter().find(|clause| clause.range().contains(&at)).map(|c| c.sentence);
+        let is = |what: &What, of: Sign| matches!(what, What::Sign { sign } if *sign == of);
+        let leaks: Vec<_> =
+            self.facts.iter().filter(|(_, told)| is(&told.what, Sign::GasLeak)).map(|&(at, _)| sentence(at)).collect();
+        let kept = |(at, told): &(usize, Told)| !(is(&told.what, Sign::BadSmell) && leaks.contains(&sentence(*at)));
+        let facts = self.facts.iter().filter(|told| kept(told)).cloned().collect();
+        self.facts = facts;
+    }
+
     fn smells_good(&self, clause: &Clause, at: usize) -> bool {
         (at.saturating_sub(2).max(clause.from)..(at + 3).min(clause.to))
             .any(|i| self.node(i).meaning.level == Some(GasLevel::Good))
@@ -121,6 +133,10 @@ impl Reader<'_> {
                             Cue::Stink,
                             Cue::My,
                             Cue::Other,
+                            Cue::Still,
+                            Cue::Again,
+                            Cue::Now,
+                            Cue::Chatter,
                         ]))
                     })
                     .count();

@@ -9,9 +9,16 @@ use bellyful_core::feeds::Feed;
 impl Reader<'_> {
     /// What is sour is the tank, where no food is named, nothing is put in and nothing is asked.
     pub fn sours(&mut self, clause: &Clause) {
-        const ELSEWHERE: Cues = Cues::of(&[Cue::Mend, Cue::Put, Cue::Soda, Cue::Lime]);
+        const MENDS: Cues = Cues::of(&[Cue::Mend, Cue::Soda, Cue::Lime]);
+        const ELSEWHERE: Cues = Cues::of(&[Cue::Put]);
         let food = |i: usize| self.node(i).feed().is_some_and(|feed| feed != Feed::Digestate);
-        if clause.any(&ELSEWHERE) || clause.range().any(food) || clause.asks && !clause.has(Cue::Why) {
+        // "added ash because it was sour": what is mended, told already.
+        let mended = self
+            .clauses
+            .iter()
+            .filter(|near| near.sentence == clause.sentence)
+            .any(|near| near.any(&MENDS) || near.range().any(|at| self.node(at).feed() == Some(Feed::Ash)));
+        if mended || clause.any(&ELSEWHERE) || clause.range().any(food) || clause.asks && !clause.has(Cue::Why) {
             return;
         }
         for at in clause.range() {

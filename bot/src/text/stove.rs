@@ -109,6 +109,10 @@ impl Reader<'_> {
         let counted = bags.iter().any(|&at| self.node(at).quantity().is_some_and(|q| !q.implied));
         let food = |at: usize| self.node(at).feed().is_some() && (counted || self.node(at).meaning.level.is_none());
         if things.is_empty() && (fed || clause.range().any(food)) {
+            if let Some((at, bag, level)) = self.bag_after_food(clause, &bags) {
+                self.tell(bag, Some(clause.day(bag)), What::Gas { level });
+                self.use_up([at, bag]);
+            }
             return;
         }
         if clause.asks && !clause.has(Cue::Why) && clause.any(&Cues::of(&[Cue::HowMuch, Cue::HowLong, Cue::AskGas])) {
@@ -117,6 +121,20 @@ impl Reader<'_> {
         let Some((at, level)) = self.level(clause, &things, &bags) else { return };
         self.tell(at.min(thing), Some(clause.day(at)), What::Gas { level });
         self.use_up([at, thing]);
+    }
+
+    /// "fed 2 kg bag full", with no comma: a bag without a number that comes after the food, and how full it is at once.
+    fn bag_after_food(&self, clause: &Clause, bags: &[usize]) -> Option<(usize, usize, GasLevel)> {
+        let measured = |at: usize| self.node(at).quantity().is_some_and(|q| !q.implied && q.unit.is_some());
+        let joint = |at: usize| self.node(at).any(&Cues::of(&[Cue::Is, Cue::Now, Cue::Almost, Cue::In]));
+        let &bag = bags.last().filter(|&&bag| (clause.from..bag).any(measured) && !measured(bag))?;
+        let end = (bag + 1..clause.to).find(|&at| !joint(at))?;
+        let said = self.node(end);
+        let (at, level) = self.level(clause, &[], &[bag]).filter(|&(at, _)| (bag + 1..=end).contains(&at))?;
+        let filled_with = self.has(end + 1, Cue::Of)
+            || self.has(end + 1, Cue::Put)
+            || self.row.nodes.get(end + 1).is_some_and(|n| n.feed().is_some());
+        (!said.used && !(end + 1 < clause.to && filled_with)).then_some((at, bag, level))
     }
 
     /// "yesterday the bag was full, today half": the bag is not named again.

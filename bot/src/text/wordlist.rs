@@ -4,8 +4,9 @@
 //! entry is wrong. The format is told at the top of `lang/en/words.toml`.
 
 use super::fold::{self, fold};
+use super::keys::{day_of, number_of, scaled};
 use super::lexicon::LexiconError;
-use super::notions::{CONTROLS, Cue, DayWord, Meaning, NumberWord, UNITS, UnitWord};
+use super::notions::{CONTROLS, Cue, Cues, Meaning, UNITS, UnitWord};
 use super::phrases::expand_list;
 use bellyful_core::fact::{GasLevel, Measure, Sign};
 use bellyful_core::feeds::Feed;
@@ -224,7 +225,11 @@ impl WordList {
                 self.languages.push(key.to_owned());
                 meaning.language = Some(self.languages.len() as u16 - 1);
             }
-            "words" => meaning.cues.insert(if key == "chatter" { Cue::Chatter } else { Cue::Other }),
+            "words" => match key {
+                "chatter" => meaning.cues.insert(Cue::Chatter),
+                "figure" => meaning.cues = Cues::of(&[Cue::Other, Cue::InWords]),
+                _ => meaning.cues.insert(Cue::Other),
+            },
             _ => return None,
         }
         Some(meaning)
@@ -256,65 +261,6 @@ fn sets_of(raw: &toml::map::Map<String, toml::Value>) -> Result<BTreeMap<String,
         }
     }
     Ok(sets)
-}
-
-/// `7`, `0.5` (a fraction), `article`, `x100` (scale), `+0.5` and `-0.25` (moves the number after it).
-fn number_of(key: &str) -> Option<NumberWord> {
-    if key == "article" {
-        return Some(NumberWord::Article);
-    }
-    if let Some(scale) = key.strip_prefix('x') {
-        return scale.parse().ok().map(NumberWord::Scale);
-    }
-    if let Some(up) = key.strip_prefix('+') {
-        return up.parse().ok().map(NumberWord::Shift);
-    }
-    let value: f64 = key.parse().ok()?;
-    if key.starts_with('-') {
-        return Some(NumberWord::Shift(value));
-    }
-    Some(if value > 0.0 && value < 1.0 { NumberWord::Fraction(value) } else { NumberWord::Value(value) })
-}
-
-fn scaled(unit: UnitWord, by: f64) -> Option<UnitWord> {
-    match unit {
-        UnitWord::Mass(kg) => Some(UnitWord::Mass(kg * by)),
-        UnitWord::Volume(l) => Some(UnitWord::Volume(l * by)),
-        UnitWord::Time(min) => Some(UnitWord::Time(min * by)),
-        UnitWord::Days(days) => Some(UnitWord::Days(days * by)),
-        other => (by == 1.0).then_some(other),
-    }
-}
-
-/// `today`, `yesterday`, `-2`, `tomorrow`, `last_night`, `either_1`, `monday`, `january`.
-fn day_of(key: &str) -> Option<DayWord> {
-    const WEEK: [&str; 7] = ["monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday"];
-    const YEAR: [&str; 12] = [
-        "january",
-        "february",
-        "march",
-        "april",
-        "may",
-        "june",
-        "july",
-        "august",
-        "september",
-        "october",
-        "november",
-        "december",
-    ];
-    let at = |list: &[&str]| list.iter().position(|name| *name == key).map(|at| at as u8);
-    match key {
-        "today" => Some(DayWord::Offset(0)),
-        "yesterday" => Some(DayWord::Offset(-1)),
-        "tomorrow" => Some(DayWord::Offset(1)),
-        "last_night" => Some(DayWord::LastNight),
-        _ => at(&WEEK)
-            .map(DayWord::Weekday)
-            .or_else(|| at(&YEAR).map(|month| DayWord::Month(month + 1)))
-            .or_else(|| key.strip_prefix("either_").and_then(|days| days.parse().ok()).map(DayWord::EitherWay))
-            .or_else(|| key.parse().ok().map(DayWord::Offset)),
-    }
 }
 
 /// Whether `word`, as typed, keeps its accents in `habits`.

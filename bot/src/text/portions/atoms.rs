@@ -97,6 +97,9 @@ impl Reader<'_> {
                     None if node.kind == Kind::Phrase => {
                         and |= node.has(Cue::And) || node.has(Cue::Or) || node.has(Cue::With) && !node.has(Cue::Of);
                         of |= node.has(Cue::Of);
+                        // "food not, only a bucket of water": the amount is not of what was denied.
+                        let thing = atoms.last().is_some_and(|last: &Atom| last.thing().is_some());
+                        comma |= thing && node.any(&Cues::of(&[Cue::Not, Cue::Nothing]));
                     }
                     None => {}
                 }
@@ -123,7 +126,8 @@ impl Reader<'_> {
         if node.kind != Kind::Phrase || node.used {
             return None;
         }
-        if node.has(Cue::Soda) {
+        // "soda" is drunk as well as put in against sourness.
+        if node.has(Cue::Soda) && (node.feed().is_none() || self.mends_sourness(clause)) {
             return Some(Thing::Alkali(AlkaliKind::Soda));
         }
         if node.has(Cue::Lime) {

@@ -170,7 +170,14 @@ impl Reader<'_> {
                 self.tell(thing.at, Some(day), What::Water { amount: Some(0.0), unit: Some(Unit::L) });
                 self.use_up([thing.at]);
             }
-            Some(Thing::Feed(Feed::FoodWaste)) => self.tell(thing.at, Some(day), What::NotFed { days: 1 }),
+            Some(Thing::Feed(Feed::FoodWaste)) => {
+                // "4 days nobody gave it food"
+                let spans = clause.range().filter_map(|at| self.node(at).quantity());
+                let days =
+                    spans.filter(|span| matches!(span.unit, Some(UnitWord::Days(_)))).find_map(|span| span.in_base());
+                let days = days.map_or(1, |days| days.round().max(1.0) as u32);
+                self.tell(thing.at, Some(day), What::NotFed { days });
+            }
             Some(Thing::Feed(_)) if clause.has(Cue::Nothing) => {}
             _ => {}
         }

@@ -3,6 +3,7 @@
 use super::super::clauses::Clause;
 use super::super::foods::counted;
 use super::super::measured::round;
+use super::super::nodes::Kind;
 use super::super::notions::{Cue, Cues, UnitWord};
 use super::super::reader::Reader;
 use super::super::reading::{About, Told};
@@ -42,6 +43,12 @@ impl Reader<'_> {
         if things.is_empty() && amount.is_some_and(|amount| self.fell_itself(clause, amount)) {
             self.doubt(About::Feed, from, to + 1);
             self.use_up([from]);
+            return;
+        }
+        if let Some(water) = amount.filter(|_| things.is_empty() && purpose == Purpose::Fed)
+            && let Some(litres) = self.litres_beside_kilos(clause, water)
+        {
+            self.tell(from, Some(day), What::Water { amount: Some(litres), unit: Some(Unit::L) });
             return;
         }
         if things.is_empty() && !self.stands_alone(clause, amount, doing, purpose) {
@@ -104,7 +111,7 @@ impl Reader<'_> {
             if self.amount_comes_after(clause, from, portion) {
                 return;
             }
-            // "3 kg scraps 6 L": six litres of what?
+            // "3 kg scraps 6 bowls": six bowls of what?
             let told = self.facts[fed_before.min(self.facts.len())..].iter();
             let fed = told.filter(|(_, told)| matches!(told.what, What::Fed { amount: Some(_), .. })).count();
             if fed > 0 && purpose == Purpose::Fed && !matches!(portion.unit, Some(Unit::Kg)) {
@@ -215,6 +222,27 @@ impl Reader<'_> {
             _ => return false,
         }
         true
+    }
+
+    /// "3 kg scraps 6 L": right after food in kilos, litres of nothing named are its water, where none is spoken of.
+    fn litres_beside_kilos(&self, clause: &Clause, amount: Atom) -> Option<f64> {
+        const BESIDE: Cues = Cues::of(&[Cue::And, Cue::Put, Cue::With, Cue::Chatter, Cue::About, Cue::But]);
+        let Piece::Amount(quantity) = amount.what else { return None };
+        let litres =
+            matches!(quantity.unit, Some(UnitWord::Volume(_))) && !quantity.implied && quantity.sized.is_none();
+        let (fed_at, told) = self.facts.last()?;
+        let fed = matches!(told.what, What::Fed { amount: Some(_), unit: Some(Unit::Kg), .. }) && *fed_at < amount.at;
+        let here = self.clauses.iter().any(|near| near.range().contains(fed_at) && near.sentence == clause.sentence);
+        let beside = (*fed_at..amount.at).all(|at| {
+            let node = self.node(at);
+            let little = self.ordinary(at) && !self.row.is_long(node);
+            node.kind != Kind::Unknown
+                && (node.kind != Kind::Phrase || node.feed().is_some() || node.any(&BESIDE) || little)
+        });
+        if !(litres && fed && here && beside) || self.anywhere(&Cues::of(&[Cue::Water])) {
+            return None;
+        }
+        self.portion_of(amount, None, None).ok()?.amount
     }
 
     /// "I forgot water, so added one bucket": the clause before names water, and nothing is fed in the text.

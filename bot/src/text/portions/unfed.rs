@@ -8,6 +8,12 @@ use super::super::reading::{About, Told};
 use bellyful_core::fact::{Unit, What};
 use bellyful_core::feeds::Feed;
 
+const BEASTS: Cues = Cues::of(&[Cue::Cow, Cue::Pig, Cue::Chicken, Cue::Goat, Cue::Horse]);
+
+fn named_food(reader: &Reader, clause: &Clause) -> bool {
+    clause.range().any(|at| reader.node(at).feed().is_some())
+}
+
 impl Reader<'_> {
     /// Days without feeding, and "only water".
     pub fn not_fed(&mut self) {
@@ -78,6 +84,15 @@ impl Reader<'_> {
             .find(clause, &Cues::of(&[Cue::Nothing]))
             .filter(|&at| !self.node(at).used && self.nothing_is_said_of_food(clause, index, at));
         let Some(at) = put_denied.or(nothing) else { return };
+        // "my cow is ill and does not eat": no tank is.
+        // Nor "somebody forgot the tap open".
+        if clause.has(Cue::Pipe) && !clause.has(Cue::Put) && !named_food(self, clause) {
+            return;
+        }
+        if clause.any(&BEASTS) && !clause.any(&Cues::of(&[Cue::Dung, Cue::Tank, Cue::Put])) && !named_food(self, clause)
+        {
+            return;
+        }
         // "didn't put water": of water only.
         let water = clause.range().find(|&i| self.has(i, Cue::Water) && self.node(i).feed().is_none());
         if water.is_some()
