@@ -14,6 +14,8 @@ use serde::{Deserialize, Serialize};
 
 /// Days kept: enough for the longest window asked of it and for a start-up to be seen whole.
 pub const DAYS_KEPT: i32 = 60;
+/// Starters kept, the first and the last: some put back a bucket of slurry each day.
+const SEEDS_MOST: usize = 24;
 
 /// One portion that went in.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
@@ -114,6 +116,15 @@ impl Ledger {
     /// Writes one standing fact into its day.
     pub fn enter(&mut self, fact: &Fact, site: &Site) {
         match &fact.what {
+            // Slurry of a tank that works is no meal: it brings more of what lives than of what is eaten.
+            What::Fed { feed: feed @ Feed::Digestate, amount, unit } | What::Seeded { feed, amount, unit } => {
+                if let Some(wet) = amount.and_then(|amount| wet_of(*feed, amount, (*unit)?, site)) {
+                    self.seeds.push((fact.day, *feed, wet));
+                    if self.seeds.len() > SEEDS_MOST {
+                        self.seeds.remove(1);
+                    }
+                }
+            }
             What::Fed { feed, amount, unit } => {
                 let told = amount.and_then(|amount| wet_of(*feed, amount, (*unit)?, site));
                 let wet = told.unwrap_or_else(|| self.usual_portion(*feed));
@@ -156,11 +167,6 @@ impl Ledger {
             What::Alkali { what, amount, unit } => {
                 if let Some((amount, unit)) = amount.zip(*unit) {
                     self.account(fact.day).alkali += alkali(*what, amount, unit, &site.measures());
-                }
-            }
-            What::Seeded { feed, amount, unit } => {
-                if let Some(wet) = amount.and_then(|amount| wet_of(*feed, amount, (*unit)?, site)) {
-                    self.seeds.push((fact.day, *feed, wet));
                 }
             }
             _ => {}

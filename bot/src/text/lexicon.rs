@@ -6,6 +6,7 @@
 use super::fold::{fold, unstretched};
 use super::fuzzy::Fuzzy;
 use super::notions::{Cue, Cues, Meaning};
+use super::vowels::Vowelless;
 use super::wordlist::{Habits, WordList};
 use include_dir::{Dir, include_dir};
 use std::collections::{BTreeMap, HashMap, HashSet};
@@ -109,6 +110,7 @@ pub struct Lexicon {
     steps: HashMap<u64, u32>,
     meanings: Vec<Option<Meaning>>,
     fuzzy: Fuzzy,
+    vowelless: Vowelless,
     sounds: HashMap<Box<str>, u32>,
 }
 
@@ -125,6 +127,7 @@ impl Lexicon {
             steps: HashMap::new(),
             meanings: vec![None],
             fuzzy: Fuzzy::default(),
+            vowelless: Vowelless::default(),
             sounds: HashMap::new(),
         };
         // By word: whether it helps to mean anything, so that a misspelling may be read as it.
@@ -146,8 +149,8 @@ impl Lexicon {
                 }
             }
         }
-        made.fuzzy =
-            Fuzzy::new(made.words.iter().filter(|&(_, &id)| matters[id as usize]).map(|(word, &id)| (id, &**word)));
+        let telling = || made.words.iter().filter(|&(_, &id)| matters[id as usize]).map(|(word, &id)| (id, &**word));
+        (made.fuzzy, made.vowelless) = (Fuzzy::new(telling()), Vowelless::new(telling()));
         for (typed, meant) in &list.habits.aliases {
             if let Some(&id) = made.words.get(fold(meant).as_str()) {
                 made.words.insert(fold(typed).into_boxed_str(), id);
@@ -236,7 +239,8 @@ impl Lexicon {
                 return Some(id);
             }
         }
-        self.sounds.get(self.sound(folded).as_str()).copied().or_else(|| self.fuzzy.nearest(folded)).map(WordId)
+        let sounded = self.sounds.get(self.sound(folded).as_str()).copied();
+        sounded.or_else(|| self.fuzzy.nearest(folded)).or_else(|| self.vowelless.meant(folded)).map(WordId)
     }
 
     /// `folded` with the letters made one that the language's writers mix up.

@@ -38,6 +38,7 @@ mod sour;
 mod stove;
 mod times;
 mod tokens;
+mod vowels;
 mod wordlist;
 
 pub use answers::{Answer, Expected, read_answer};

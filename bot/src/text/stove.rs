@@ -219,7 +219,7 @@ impl Reader<'_> {
             else {
                 continue;
             };
-            let denied = self.denied(clause, at) && !(self.has(at, Cue::Not));
+            let denied = self.denied(clause, at) && !self.has(at, Cue::Not) && !self.smell_is_denied(clause, at);
             let almost = (at.saturating_sub(3).max(clause.from)..at).any(|i| self.has(i, Cue::Almost))
                 || self.has(at + 1, Cue::Almost) && at + 1 < clause.to;
             let level = match (level, denied, almost) {
@@ -243,6 +243,12 @@ impl Reader<'_> {
         (!smelt && self.denied(clause, gas) && !clause.any(&Cues::of(&[Cue::Put, Cue::Cook, Cue::Blocked]))
             || self.denied_at_once(clause, gas))
         .then_some((gas, GasLevel::None))
+    }
+
+    /// "no smell now gas ok": what is denied is the smell.
+    fn smell_is_denied(&self, clause: &Clause, at: usize) -> bool {
+        let not = (clause.from..at).rev().find(|&i| self.node(i).any(&Cues::of(&[Cue::Not, Cue::Without])));
+        not.is_some_and(|not| (not + 1..at).any(|i| self.node(i).any(&Cues::of(&[Cue::Smell, Cue::Leak]))))
     }
 
     fn denied_at_once(&self, clause: &Clause, at: usize) -> bool {

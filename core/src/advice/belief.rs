@@ -117,17 +117,16 @@ fn largest(tried: impl Fn(f64) -> (f64, f64), most: f64) -> Option<(f64, f64)> {
     found
 }
 
-/// A step above the heaviest days of the last two weeks; after souring, of the days since. One heavy day alone moves it
-/// a third of the way.
+/// A step above the second heaviest day of the last two weeks; after souring, of the days since. The heaviest alone may
+/// be a slip, or the very load that it did not bear. Of few days, above their mean.
 /// Units: kg VS/m3/d. Source: our choice, set by the households of tests/households; the risk does the rest.
 fn next_step(o: &Outlook) -> f64 {
     let days = o.told_sour(14).unwrap_or(14);
     let mut told: Vec<f64> =
         o.twin.ledger.window(o.today, days).filter(|day| day.is_told()).map(|day| day.vs().get()).collect();
     told.sort_by(|a, b| b.total_cmp(a));
-    let heaviest = &told[..told.len().min(3)];
-    let olr = heaviest.iter().sum::<f64>() / heaviest.len().max(1) as f64 / (o.liquid.get() / 1000.0);
-    1.2 * olr + 0.04
+    let borne = if told.len() > 3 { told[1] } else { told.iter().sum::<f64>() / told.len().max(1) as f64 };
+    1.2 * borne / (o.liquid.get() / 1000.0) + 0.04
 }
 
 /// What the load that last soured it teaches: less than that, until what lives inside has had time to grow.
