@@ -22,16 +22,13 @@ pub fn offered(mind: &Mind, voice: &Voice, recorded: &Recorded, pending: &Pendin
     }
     let mut names: Vec<String> = meant
         .iter()
-        .filter_map(|likely| match likely {
-            Likely::Food(feed) => Some(voice.feed(*feed)),
-            Likely::Sign(sign) => Some(voice.sign_name(*sign)),
-            Likely::Water => None,
+        .flat_map(|likely| match likely {
+            Likely::Food(feed) => vec![voice.feed(*feed)],
+            Likely::Sign(sign) => vec![voice.sign_name(*sign)],
+            Likely::Usual => foods(voice, &household.talk.last_meal),
+            Likely::Water => vec![],
         })
         .collect();
-    // "that thing": most likely what they feed on other days.
-    if names.is_empty() && pending.topic == Topic::FeedName {
-        names = foods(voice, &household.talk.last_meal);
-    }
     names.dedup();
     names.truncate(2);
     let id = ["doubt-one", "doubt-two"].get(names.len().checked_sub(1)?)?;

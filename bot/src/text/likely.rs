@@ -19,6 +19,8 @@ pub enum Likely {
     Sign(Sign),
     /// An amount of nothing named: water, before anything else.
     Water,
+    /// "that thing": what they feed on other days.
+    Usual,
 }
 
 /// No more are offered: a question has two answers.
@@ -26,6 +28,10 @@ const MOST: usize = 2;
 /// Letters that may be wrong, as a share of the longer word; beyond it two words only look alike by chance.
 /// Source: our choice.
 const WRONG: f64 = 0.4;
+/// What a wrong first letter adds to that. Source: our choice.
+const OTHER_START: f64 = 0.1;
+/// Of fewer letters nothing is guessed.
+const SHORTEST: usize = 3;
 /// Unlisted words of one text that are looked at.
 const WORDS: usize = 4;
 
@@ -35,6 +41,9 @@ pub fn likely(lexicons: &Lexicons, said: &str, lang: &str) -> Vec<Likely> {
     let row = Reader::new(lexicon, said, NaiveDate::default()).row;
     if !row.nodes.is_empty() && row.nodes.iter().all(|node| node.quantity().is_some()) {
         return vec![Likely::Water];
+    }
+    if row.nodes.iter().any(|node| node.kind == Kind::Phrase && node.has(Cue::Thing)) {
+        return vec![Likely::Usual];
     }
     let strange = |node: &&Node| node.kind == Kind::Unknown;
     let words = row.nodes.iter().filter(strange).take(WORDS).filter_map(|node| {
@@ -65,23 +74,24 @@ pub fn put_right(lexicons: &Lexicons, said: &str, lang: &str, food: &str) -> Opt
 /// Listed words near `typed` that name a food or a sign, with the share of letters that are wrong. A danger is never
 /// offered: whoever smells gas is not asked which word it was.
 fn near<'a>(lexicon: &'a Lexicon, typed: &str) -> Vec<(f64, &'a str, Likely)> {
-    let typed: Vec<char> = typed.chars().collect();
-    if typed.len() < 3 || typed.len() > LONGEST {
+    let bare = without_vowels(typed);
+    let letters = once_each(typed);
+    if letters.is_empty() || letters.len() > LONGEST || typed.chars().count() < SHORTEST {
         return vec![];
     }
-    let bare = without_vowels(&typed);
     let mut found = Vec::new();
     for (word, meaning) in lexicon.single_words() {
         let sign = meaning.sign.filter(|sign| !sign.is_danger()).map(Likely::Sign);
         let Some(likely) = meaning.feed.map(Likely::Food).or(sign) else { continue };
-        let letters: Vec<char> = word.chars().take(LONGEST + 1).collect();
-        if letters.len() < 3 || letters.len() > LONGEST || letters[0] != typed[0] {
+        let listed = once_each(word);
+        if listed.is_empty() || listed.len() > LONGEST || word.chars().count() < SHORTEST {
             continue;
         }
         // "bnn" for "banana": whoever is in a hurry leaves the vowels out.
-        let hurried = bare.len() >= 2 && bare == without_vowels(&letters);
-        let wrong = distance(&typed, &letters) as f64 / typed.len().max(letters.len()) as f64;
+        let hurried = bare.len() >= 2 && bare == without_vowels(word);
+        let wrong = distance(&letters, &listed) as f64 / letters.len().max(listed.len()) as f64;
         let wrong = if hurried { wrong / 2.0 } else { wrong };
+        let wrong = if listed[0] == letters[0] { wrong } else { wrong + OTHER_START };
         if wrong <= WRONG {
             found.push((wrong, word, likely));
         }
@@ -89,9 +99,16 @@ fn near<'a>(lexicon: &'a Lexicon, typed: &str) -> Vec<(f64, &'a str, Likely)> {
     found
 }
 
-fn without_vowels(word: &[char]) -> Vec<char> {
-    let rest = word.iter().skip(1).filter(|c| !matches!(c, 'a' | 'e' | 'i' | 'o' | 'u' | 'y'));
-    word.first().into_iter().chain(rest).copied().collect()
+/// Doubled and stretched letters once.
+fn once_each(word: &str) -> Vec<char> {
+    let mut letters: Vec<char> = word.chars().take(LONGEST + 1).collect();
+    letters.dedup();
+    letters
+}
+
+fn without_vowels(word: &str) -> Vec<char> {
+    let rest = word.chars().skip(1).filter(|c| !matches!(c, 'a' | 'e' | 'i' | 'o' | 'u' | 'y'));
+    word.chars().take(1).chain(rest).collect()
 }
 
 #[cfg(test)]
@@ -105,11 +122,13 @@ mod tests {
             assert_eq!(likely(&lexicons, said, lang), expected, "{lang}: {said}");
         };
         let food = Likely::Food;
-        check("en", "2 kg of bnnp", &[food(Feed::Banana)]);
+        check("en", "2 kg of bnn", &[food(Feed::Banana), food(Feed::Bread)]);
         check("es", "2 kg de plantox", &[food(Feed::Plantain), food(Feed::Banana)]);
         check("en", "qqqqqq", &[]);
         check("en", "2 kg rice", &[]);
+        check("en", "2 kg of kasavvva", &[food(Feed::Cassava)]);
         check("en", "6 bowls", &[Likely::Water]);
+        check("en", "1 kg of that thing", &[Likely::Usual]);
     }
 
     #[test]
