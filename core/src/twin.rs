@@ -231,6 +231,15 @@ mod tests {
     }
 
     #[test]
+    fn slurry_of_a_tank_that_works_is_a_starter_and_no_load() {
+        let slurry = What::Fed { feed: Feed::Digestate, amount: Some(200.0), unit: Some(Unit::Kg) };
+        let twin = Twin::new(7, Day(0)).settle(&[fed(1, 0, 2.0), Fact { what: slurry, ..fed(2, 0, 0.0) }], Day(1));
+        assert_eq!(twin.ledger.seeds.len(), 1);
+        assert!((twin.ledger.on(Day(0)).expect("told").wet().get() - 2.0).abs() < 1e-9);
+        assert_eq!(twin.ledger.mix(Day(0)), vec![(Feed::CookedRice, 1.0)]);
+    }
+
+    #[test]
     fn torn_or_foreign_bytes_are_refused() {
         assert!(matches!(Twin::from_bytes(&[]), Err(TwinError::Version { found: 0 })));
         assert!(matches!(Twin::from_bytes(&[99, 1]), Err(TwinError::Version { found: 99 })));
