@@ -281,7 +281,7 @@ doubt-feed = What food is "{ $said }"?
 doubt-two = "{ $said }": is it { $first } or { $second }?
 doubt-one = "{ $said }": is it { $first }, or what?
 doubt-water = "{ $said }": is it water or { $first }?
-doubt-day = "{ $said }": was it yesterday, or 2 days ago?
+doubt-day = "{ $said }": which day was it?
 doubt-sign = What is wrong: smell, leak, no gas, or something else?
 doubt-word = Sorry, I did not get "{ $said }". Tell me like: fed 3 kg scraps, 6 L water.
 

@@ -280,7 +280,7 @@ doubt-feed = ¿Qué comida es "{ $said }"?
 doubt-two = "{ $said }": ¿es { $first } o { $second }?
 doubt-one = "{ $said }": ¿es { $first }, o qué?
 doubt-water = "{ $said }": ¿es agua o { $first }?
-doubt-day = "{ $said }": ¿fue ayer o hace 2 dias?
+doubt-day = "{ $said }": ¿qué dia fue?
 doubt-sign = ¿Qué pasa: olor, fuga, no hay gas, u otra cosa?
 doubt-word = Perdon, no entendi "{ $said }". Digame asi: eché 3 kg de sobras, 6 L de agua.
 

@@ -280,7 +280,7 @@ doubt-feed = "{ $said }", c'est quelle nourriture?
 doubt-two = "{ $said }": { $first } ou { $second }?
 doubt-one = "{ $said }": { $first }, ou autre chose?
 doubt-water = "{ $said }" de quoi: eau ou { $first }?
-doubt-day = "{ $said }": c'était hier ou il y a 2 jours?
+doubt-day = "{ $said }": c'était quel jour?
 doubt-sign = C'est quoi le problème: odeur, fuite, pas de gaz, ou autre chose?
 doubt-word = Pardon, je n'ai pas compris "{ $said }". Ecrivez comme: mis 3 kg de restes, 6 L d'eau.
 

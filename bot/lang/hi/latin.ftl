@@ -275,7 +275,7 @@ doubt-feed = "{ $said }" kaun sa khana hai?
 doubt-two = "{ $said }": { $first } ya { $second }?
 doubt-one = "{ $said }": { $first }, ya kya?
 doubt-water = "{ $said }": paani ya { $first }?
-doubt-day = "{ $said }": beeta hua ya aane wala?
+doubt-day = "{ $said }": kaun sa din tha?
 doubt-sign = Kya dikkat hai: boo, leak, gas nahi, ya kuch aur?
 doubt-word = Maaf kijiye, "{ $said }" samajh nahi aaya. Aise likhiye: 3 kilo jhootan dali, 6 litre paani.
 

@@ -275,7 +275,7 @@ doubt-feed = "{ $said }" कौन सा खाना है?
 doubt-two = "{ $said }": { $first } या { $second }?
 doubt-one = "{ $said }": { $first }, या क्या?
 doubt-water = "{ $said }": पानी या { $first }?
-doubt-day = "{ $said }": बीता हुआ या आने वाला?
+doubt-day = "{ $said }": कौन सा दिन था?
 doubt-sign = क्या दिक्कत है: बू, लीक, गैस नहीं, या कुछ और?
 doubt-word = माफ़ कीजिए, "{ $said }" समझ नहीं आया। ऐसे लिखिए: 3 किलो जूठन डाली, 6 लीटर पानी।
 

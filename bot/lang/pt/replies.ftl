@@ -280,7 +280,7 @@ doubt-feed = Que comida é "{ $said }"?
 doubt-two = "{ $said }": é { $first } ou { $second }?
 doubt-one = "{ $said }": é { $first }, ou o que?
 doubt-water = "{ $said }": é agua ou { $first }?
-doubt-day = "{ $said }": foi ontem ou ha 2 dias?
+doubt-day = "{ $said }": foi em que dia?
 doubt-sign = O que se passa: cheiro, fuga, sem gas, ou outra coisa?
 doubt-word = Desculpe, nao entendi "{ $said }". Diga assim: pus 3 kg de restos, 6 L de agua.
 

@@ -279,7 +279,7 @@ doubt-feed = "{ $said }" ni chakula gani?
 doubt-two = "{ $said }": ni { $first } au { $second }?
 doubt-one = "{ $said }": ni { $first }, au nini?
 doubt-water = "{ $said }": ni maji au { $first }?
-doubt-day = "{ $said }": ilikuwa jana au siku 2 zilizopita?
+doubt-day = "{ $said }": ilikuwa siku gani?
 doubt-sign = Shida ni nini: harufu, kuvuja, hakuna gesi, au kingine?
 doubt-word = Samahani, sikuelewa "{ $said }". Andika hivi: nimeweka mabaki kilo 3, maji lita 6.
 
