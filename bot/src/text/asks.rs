@@ -5,7 +5,6 @@ use super::nodes::Kind;
 use super::notions::{Cue, Cues};
 use super::reader::Reader;
 use super::reading::Ask;
-use bellyful_core::fact::AlkaliKind;
 
 impl Reader<'_> {
     pub fn questions(&mut self) {
@@ -60,8 +59,10 @@ impl Reader<'_> {
             self.ask(Ask::Gas);
         } else if how_much && water.is_some() && self.water_is_asked(clause, water) {
             self.ask(Ask::Water);
-        } else if let (true, Some(what)) =
-            (put || clause.any(&Cues::of(&[Cue::CanI, Cue::Good4])), self.alkali_in(clause))
+        } else if let Some(what) = clause
+            .range()
+            .find_map(|at| self.node(at).alkali())
+            .filter(|_| put || clause.any(&Cues::of(&[Cue::CanI, Cue::Good4])))
         {
             self.ask(Ask::CanMend { what });
         } else if clause.any(&Cues::of(&[Cue::CanI, Cue::Good4, Cue::Ration]))
@@ -122,14 +123,6 @@ impl Reader<'_> {
     fn water_is_asked(&self, clause: &Clause, water: Option<usize>) -> bool {
         let Some(water) = water else { return false };
         clause.range().find(|&i| self.has(i, Cue::HowMuch)).is_some_and(|how| how.abs_diff(water) <= 2)
-    }
-
-    fn alkali_in(&self, clause: &Clause) -> Option<AlkaliKind> {
-        clause.range().find_map(|at| match () {
-            () if self.has(at, Cue::Soda) => Some(AlkaliKind::Soda),
-            () if self.has(at, Cue::Lime) => Some(AlkaliKind::Lime),
-            () => None,
-        })
     }
 
     fn may_go_in(&mut self, feeds: &[usize]) {

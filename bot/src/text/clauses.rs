@@ -174,13 +174,13 @@ pub fn part(row: &Row) -> Vec<Clause> {
 /// "took out ten buckets and put in ten": what came out before the joint at `at`, and what goes in after it.
 fn turns(row: &Row, from: usize, at: usize) -> bool {
     let ends = |node: &super::nodes::Node| matches!(node.mark(), Some(Mark::Comma | Mark::Stop | Mark::Question));
-    let to = (at..row.nodes.len()).find(|&i| ends(&row.nodes[i])).unwrap_or(row.nodes.len());
+    let most = row.nodes.len().min(at + LONGEST);
+    let to = (at..most).find(|&i| ends(&row.nodes[i])).unwrap_or(most);
     let does = |nodes: &[super::nodes::Node], cue: Cue, not: Cue| {
         let has = |cue: Cue| nodes.iter().any(|node| node.kind == Kind::Phrase && node.has(cue));
         has(cue) && !has(not)
     };
-    does(&row.nodes[from..at], Cue::Remove, Cue::Put)
-        && does(&row.nodes[at..to.min(at + LONGEST)], Cue::Put, Cue::Remove)
+    does(&row.nodes[from..at], Cue::Remove, Cue::Put) && does(&row.nodes[at..to], Cue::Put, Cue::Remove)
 }
 
 fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) -> Clause {

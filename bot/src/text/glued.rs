@@ -25,10 +25,7 @@ impl Row<'_> {
             (word.len() >= cut + 3).then_some([unit, thing])
         });
         let Some(pair) = pair else { return false };
-        for (part, meaning) in pair.into_iter().enumerate() {
-            let (from, to, glued) = (at as u32, at as u32 + 1, part == 0);
-            self.nodes.push(Node { kind: Kind::Phrase, meaning, from, to, glued, used: false });
-        }
+        self.push_halves(at, pair, true);
         true
     }
 
@@ -52,16 +49,7 @@ impl Row<'_> {
                 self.lexicon.look_up(part).copied().filter(|m| !m.cues.has(Cue::Other) && *m != Meaning::default())
             });
             if let [Some(first), Some(second)] = pair {
-                for meaning in [first, second] {
-                    self.nodes.push(Node {
-                        kind: Kind::Phrase,
-                        meaning,
-                        from: at as u32,
-                        to: at as u32 + 1,
-                        glued: false,
-                        used: false,
-                    });
-                }
+                self.push_halves(at, [first, second], false);
                 self.known += 1;
                 return true;
             }
@@ -83,10 +71,17 @@ impl Row<'_> {
             let thing = self.lexicon.look_up(thing).copied().filter(|meaning| meaning.cues.any(&MATTER))?;
             Some([joint, thing])
         });
-        for meaning in pair.into_iter().flatten() {
-            let (from, to) = (at as u32, at as u32 + 1);
-            self.nodes.push(Node { kind: Kind::Phrase, meaning, from, to, glued: false, used: false });
+        if let Some(pair) = pair {
+            self.push_halves(at, pair, false);
         }
         pair.is_some()
+    }
+    /// Two nodes of one token; `glued` where the first stands against the number before it.
+    fn push_halves(&mut self, at: usize, halves: [Meaning; 2], glued: bool) {
+        let (from, to) = (at as u32, at as u32 + 1);
+        for (part, meaning) in halves.into_iter().enumerate() {
+            let glued = glued && part == 0;
+            self.nodes.push(Node { kind: Kind::Phrase, meaning, from, to, glued, used: false });
+        }
     }
 }

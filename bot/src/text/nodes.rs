@@ -6,7 +6,7 @@
 use super::lexicon::{Lexicon, WordId};
 use super::notions::{Cue, Cues, DayWord, Meaning, NumberWord, UnitWord};
 use super::tokens::{Mark, Token, TokenKind, Tokens};
-use bellyful_core::fact::Measure;
+use bellyful_core::fact::{AlkaliKind, Measure};
 use bellyful_core::feeds::Feed;
 
 /// A number, worked out.
@@ -125,6 +125,14 @@ impl Node {
     /// A feed named by this node (numbers and times name none).
     pub fn feed(&self) -> Option<Feed> {
         if self.kind == Kind::Phrase { self.meaning.feed } else { None }
+    }
+    /// Soda or lime named by this node.
+    pub fn alkali(&self) -> Option<AlkaliKind> {
+        match () {
+            () if self.has(Cue::Soda) => Some(AlkaliKind::Soda),
+            () if self.has(Cue::Lime) => Some(AlkaliKind::Lime),
+            () => None,
+        }
     }
     pub fn unknown(&self) -> bool {
         self.kind == Kind::Unknown

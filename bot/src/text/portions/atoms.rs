@@ -127,11 +127,9 @@ impl Reader<'_> {
             return None;
         }
         // "soda" is drunk as well as put in against sourness.
-        if node.has(Cue::Soda) && (node.feed().is_none() || self.mends_sourness(clause)) {
-            return Some(Thing::Alkali(AlkaliKind::Soda));
-        }
-        if node.has(Cue::Lime) {
-            return Some(Thing::Alkali(AlkaliKind::Lime));
+        let drunk = |what| what == AlkaliKind::Soda && node.feed().is_some() && !self.mends_sourness(clause);
+        if let Some(what) = node.alkali().filter(|what| !drunk(*what)) {
+            return Some(Thing::Alkali(what));
         }
         if node.feed() == Some(Feed::Ash) && self.mends_sourness(clause) {
             return Some(Thing::Alkali(AlkaliKind::Ash));

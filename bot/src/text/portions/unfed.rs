@@ -84,11 +84,11 @@ impl Reader<'_> {
             .find(clause, &Cues::of(&[Cue::Nothing]))
             .filter(|&at| !self.node(at).used && self.nothing_is_said_of_food(clause, index, at));
         let Some(at) = put_denied.or(nothing) else { return };
-        // "my cow is ill and does not eat": no tank is.
-        // Nor "somebody forgot the tap open".
+        // "somebody forgot the tap open"
         if clause.has(Cue::Pipe) && !clause.has(Cue::Put) && !named_food(self, clause) {
             return;
         }
+        // "my cow is ill and does not eat": no tank is.
         if clause.any(&BEASTS) && !clause.any(&Cues::of(&[Cue::Dung, Cue::Tank, Cue::Put])) && !named_food(self, clause)
         {
             return;
