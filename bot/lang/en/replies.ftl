@@ -29,6 +29,7 @@ alarm = Everyone out now! No flame, switch or phone inside. Shut the gas valve o
    *[other] Call { $number } from outside.
 } Never go back in or into a pit.
 safe-again = Good that you wrote. Light nothing before a fitter has checked all joints with soapy water. When all is tight, text me and we go on.
+safe-again-first = Light nothing before a fitter has checked all joints with soapy water.
 
 ### What we heard
 heard = Noted: { $what }.

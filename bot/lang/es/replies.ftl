@@ -28,6 +28,7 @@ alarm = ¡Salgan todos ya! Adentro nada de fuego, interruptor ni teléfono. Cier
    *[other] Afuera llamen al { $number }.
 } No entren mas, ni al pozo.
 safe-again = Qué bueno que escribio. No prenda nada hasta que un instalador revise las uniones con agua y jabon. Cuando no haya fuga, escribame y seguimos.
+safe-again-first = No prenda nada hasta que un instalador revise las uniones con agua y jabon.
 
 ### What we heard
 heard = Anotado: { $what }.

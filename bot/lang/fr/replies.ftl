@@ -28,6 +28,7 @@ alarm = Sortez tous! Dedans ni feu, ni interrupteur, ni téléphone. Fermez le g
    *[other] Dehors, appelez le { $number }.
 } N'y rentrez pas, ni dans la fosse.
 safe-again = Vous avez bien fait d'écrire. N'allumez rien avant qu'un installateur ait vu tous les joints à l'eau savonneuse. Quand rien ne fuit, écrivez-moi.
+safe-again-first = N'allumez rien avant qu'un installateur ait vu tous les joints à l'eau savonneuse.
 
 ### What we heard
 heard = Noté: { $what }.

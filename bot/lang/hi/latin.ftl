@@ -26,6 +26,7 @@ alarm = Sab turant bahar! Andar aag, switch, phone nahi. Valve raaste mein, bina
    *[other] Bahar se { $number } milayen.
 } Andar ya gaddhe mein wapas na jayen.
 safe-again = Achha kiya likha. Mistri sabun-paani se sab jod jaanch le, tab tak kuch na jalayen. Sab theek ho to likhiye, aage badhenge.
+safe-again-first = Mistri sabun-paani se sab jod jaanch le, tab tak kuch na jalayen.
 
 ### What we heard
 heard = Likh liya: { $what }.

@@ -28,6 +28,7 @@ alarm = Saiam todos ja! La dentro nada de fogo, interruptor ou telefone. Feche o
    *[other] De fora ligue { $number }.
 } Nao voltem a entrar nem na fossa.
 safe-again = Fez bem em escrever. Nao acenda nada até um técnico ver todas as juntas com agua e sabao. Quando nada vazar, escreva-me e continuamos.
+safe-again-first = Nao acenda nada até um técnico ver todas as juntas com agua e sabao.
 
 ### What we heard
 heard = Anotado: { $what }.

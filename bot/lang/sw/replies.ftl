@@ -6,6 +6,7 @@ alarm = Tokeni nje nyote sasa! Msiwashe moto, swichi wala simu ndani. Fungeni va
    *[other] Mkiwa nje pigeni { $number }.
 } Msirudi ndani wala shimoni.
 safe-again = Vizuri kwamba umeandika. Msiwashe chochote kabla fundi hajakagua viungo vyote kwa maji ya sabuni. Vikiwa sawa, niandikie tuendelee.
+safe-again-first = Msiwashe chochote kabla fundi hajakagua viungo vyote kwa maji ya sabuni.
 
 ### Who we are and how we talk
 hello = Habari! Mimi ni Bellyful. Nasaidia kulisha tangi lako la gesi. Huu ni ushauri: sheria za hapo na fundi wako kwanza. Andika STOP kuacha, HELP kwa msaada.

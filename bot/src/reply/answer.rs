@@ -60,8 +60,14 @@ pub fn reply(
     if wanted_mending(settled) && recorded.taken_back.is_empty() {
         pieces.push(voice.must("not-mended", &[]));
     }
-    // After an alarm there is one step: to light nothing before the joints are checked.
-    if !after_alarm {
+    // After an alarm the first step is to light nothing before the joints are checked; what else they told or asked
+    // comes after it, but no word of cooking.
+    let only_safe = after_alarm && recorded.facts.is_empty() && asks.is_empty();
+    if after_alarm {
+        let said = [voice.say("safe-again", &[]), voice.say("safe-again-first", &[])];
+        pieces.push(Piece::or(Rank::Must, said.into()));
+    }
+    if !only_safe {
         let signs = signs(&recorded);
         pieces.extend(signs.iter().take(1).map(|sign| voice.sign(*sign)));
         let mended = recorded.facts.iter().any(|fact| matches!(fact.what, What::Alkali { .. }));
@@ -72,18 +78,15 @@ pub fn reply(
             pieces.extend(suspicion.pieces(&voice));
         }
     }
-    let answered = answers(&voice, asks, situation, &recorded, &believed, &advice);
+    let asks_now: Vec<Ask> = asks.iter().filter(|ask| !after_alarm || **ask != Ask::Gas).cloned().collect();
+    let answered = answers(&voice, &asks_now, situation, &recorded, &believed, &advice);
     let answered_all =
         !answered.is_empty() && asks.iter().all(|ask| !matches!(ask, Ask::Ration | Ask::Status | Ask::CanMend { .. }));
-    if !after_alarm {
-        pieces.extend(answered);
-    }
+    pieces.extend(answered);
     let doubtful = recorded.doubt.is_some() && recorded.facts.is_empty() && asks.is_empty();
     let nothing_said = recorded.facts.is_empty() && asks.is_empty() && recorded.doubt.is_none();
     let known = known_enough(&believed);
-    if after_alarm {
-        pieces.push(voice.must("safe-again", &[]));
-    } else if !answered_all && !doubtful && (known || !nothing_said) {
+    if !only_safe && !answered_all && !doubtful && (known || !nothing_said) {
         pieces.extend(thinning(&voice, &recorded, &believed, &advice));
         pieces.push(doing(&voice, &recorded.household, &advice, &believed, inbound.sent_at));
         match heals(&voice, &believed, &advice) {
@@ -93,8 +96,10 @@ pub fn reply(
         if advice.reasons.contains(&Reason::LeakSuspected) && suspicion.is_none() {
             pieces.push(Piece::new(Rank::Why, voice.say("do-check-gas", &[])));
         }
-        pieces.extend(gas(&voice, &recorded, &believed, &advice));
-    } else if nothing_said && !first {
+        if !after_alarm {
+            pieces.extend(gas(&voice, &recorded, &believed, &advice));
+        }
+    } else if nothing_said && !first && !after_alarm {
         pieces.push(voice.must("hello-again", &[]));
     }
     pieces.extend(question.as_ref().map(|pending| {
@@ -111,7 +116,8 @@ pub fn reply(
     };
     recorded.household.talk.ask(question, believed.today, settled.answered, &recorded.facts);
     recorded.household.talk.met = true;
-    let mut decision = finished(mind, situation, recorded, believed, advice, known, pieces, first, kind, inbound);
+    let room = if first { Room::FIRST } else { Room::USUAL };
+    let mut decision = finished(mind, situation, recorded, believed, advice, known, pieces, room, kind, inbound);
     if asks.contains(&Ask::Person) {
         decision.replies.extend(call_for(mind, situation, decision.household.as_ref(), inbound));
     }
@@ -132,7 +138,7 @@ pub fn with_reply(
     let known = known_enough(&believed);
     let voice = Voice::to(&mind.catalog, &recorded.household);
     pieces.push(voice.doing(&advice, believed.for_today(), &believed.so_far.site, &believed.mix()));
-    finished(mind, situation, recorded, believed, advice, known, pieces, false, kind, inbound)
+    finished(mind, situation, recorded, believed, advice, known, pieces, Room::USUAL, kind, inbound)
 }
 
 #[expect(clippy::too_many_arguments, reason = "the last step of a reply gathers all that was worked out before")]
@@ -144,12 +150,11 @@ fn finished(
     advice: Advice,
     known: bool,
     pieces: Vec<Piece>,
-    first: bool,
+    room: Room,
     kind: Kind,
     inbound: &Inbound,
 ) -> Decision {
     let mut household = recorded.household;
-    let room = if first { Room::FIRST } else { Room::USUAL };
     let latin = Voice::to(&mind.catalog, &household).latin();
     let text = compose(pieces, room, latin);
     household.talk.last_heard = Some(believed.today);
