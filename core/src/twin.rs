@@ -28,7 +28,7 @@ use crate::units::{Day, Litres, WetKg};
 use serde::{Deserialize, Serialize};
 
 /// Written first in the stored bytes; older versions are rebuilt from the facts.
-const VERSION: u8 = 3;
+const VERSION: u8 = 4;
 
 #[derive(Debug, thiserror::Error)]
 pub enum TwinError {

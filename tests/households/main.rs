@@ -179,7 +179,7 @@ fn year(args: &Args, which: usize, policy: Policy, trace: bool) -> Outcome {
         let (kg, water_l) = match (policy, &last) {
             (Policy::All, _) => (there_is, there_is),
             (Policy::Rest(_), _) if follows => (0.0, 0.0),
-            (Policy::Rest(_), _) => (there_is, 1.5 * there_is),
+            (Policy::Rest(_), _) => (there_is, there_is),
             (Policy::Fixed(olr), _) => (truth.kg_at(olr).min(there_is), 2.0 * truth.kg_at(olr)),
             (Policy::Hindsight, _) => {
                 let well = truth.keeps_well(day, &LOADS);
@@ -193,7 +193,7 @@ fn year(args: &Args, which: usize, policy: Policy, trace: bool) -> Outcome {
                 let kg = (told / truth.measure).min(there_is);
                 (kg, advice.water_l.min(4.0 * kg + 1.0))
             }
-            (Policy::Bot(_), _) => (there_is, 1.5 * there_is),
+            (Policy::Bot(_), _) => (there_is, there_is),
         };
         let holding = last.as_ref().is_some_and(|advice| advice.hold_days > 0 || advice.verdict == Verdict::Hold);
         if holding && follows {

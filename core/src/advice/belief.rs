@@ -9,10 +9,15 @@ use crate::ledger::{DAYS_KEPT, DayAccount};
 use crate::twin::Ration;
 use crate::units::{Day, Litres, WetKg};
 
-/// Most chance of souring within the days ahead that a ration may have. Source: our choice, set by the households of
-/// tests/households.
-const RISK_MOST: f64 = 0.04;
-/// A tank held yesterday is fed again only a little below that, so that advice does not flicker.
+/// Most chance of souring within the days ahead that a ration may have, in a cold tank and in a warm one. In the warm what
+/// goes wrong is smelt within days, and mends within days of rest; in the cold it comes slowly, is told late and stays.
+/// Source: our choice, set by the households of tests/households.
+const RISK_COLD: f64 = 0.025;
+const RISK_WARM: f64 = 0.12;
+/// Where a tank counts as cold and as warm, as [`Outlook::warmth_share`]: 24 and 32 degC. Source: the same.
+const COLD_SHARE: f64 = 0.42;
+const WARM_SHARE: f64 = 0.85;
+/// A tank held yesterday is fed again only below this, so that advice does not flicker.
 const RISK_AFTER_HOLD: f64 = 0.03;
 /// Rations tried, as shares of the cap, largest first.
 const SHARES: [f64; 18] =
@@ -63,7 +68,7 @@ pub fn ration(o: &Outlook) -> Option<Believed> {
         o.twin.forecast(&first, &later, enough).map_or(1.0, |forecast| forecast.risk)
     };
     let held_before = today.is_some_and(DayAccount::is_told) && fed.feeds.is_empty();
-    let most = if held_before { RISK_AFTER_HOLD } else { RISK_MOST };
+    let most = if held_before { RISK_AFTER_HOLD.min(risk_most(o)) } else { risk_most(o) };
     // Guesses that sour even unfed speak half of what is inside, half of what to beware of.
     let unfed = risk_of(0.0, 1.0);
     let sours = unfed > UNFED_MOST || ensemble.ph() < SOURING_PH;
@@ -93,6 +98,11 @@ pub fn ration(o: &Outlook) -> Option<Believed> {
     let verdict = if found.is_some() && !over { Verdict::Feed } else { Verdict::Less };
     let finding = Finding { reason, verdict, most_vs: Some(vs_of(share)), hold_days: 0 };
     Some(Believed { finding, risk })
+}
+
+fn risk_most(o: &Outlook) -> f64 {
+    let warm = ((o.warmth_share() - COLD_SHARE) / (WARM_SHARE - COLD_SHARE)).clamp(0.0, 1.0);
+    RISK_COLD + (RISK_WARM - RISK_COLD) * warm
 }
 
 /// The largest share whose risk stays small: the cap if it may be, else one of the next two, where it is on most days,
