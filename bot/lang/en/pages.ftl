@@ -239,6 +239,7 @@ span-1826 = 5 years
 story-chart = Chart, day by day
 story-weeks = Each stroke is the mean of a week.
 chart-label = The household's story, day by day
+chart-read = Read off a day
 chart-dashes = (dashes: { $name })
 chart-dots = (dots: { $name })
 chart-fed = Fed, kg a day

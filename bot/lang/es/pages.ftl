@@ -239,6 +239,7 @@ span-1826 = 5 años
 story-chart = Gráfica, día por día
 story-weeks = Cada trazo es la media de una semana.
 chart-label = La historia del hogar, día por día
+chart-read = Leer un día
 chart-dashes = (rayas: { $name })
 chart-dots = (puntos: { $name })
 chart-fed = Carga, kg al día

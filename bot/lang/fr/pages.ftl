@@ -239,6 +239,7 @@ span-1826 = 5 ans
 story-chart = Courbes, jour par jour
 story-weeks = Chaque trait est la moyenne d'une semaine.
 chart-label = L'histoire du ménage, jour par jour
+chart-read = Lire un jour
 chart-dashes = (tirets : { $name })
 chart-dots = (points : { $name })
 chart-fed = Chargé, kg par jour

@@ -233,6 +233,7 @@ span-1826 = 5 साल
 story-chart = रोज़ का चित्र
 story-weeks = हर रेखा एक हफ़्ते का औसत है।
 chart-label = परिवार की कहानी, दिन-ब-दिन
+chart-read = एक दिन पढ़ें
 chart-dashes = (डैश: { $name })
 chart-dots = (बिंदु: { $name })
 chart-fed = डाला, किग्रा रोज़

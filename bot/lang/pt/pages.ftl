@@ -239,6 +239,7 @@ span-1826 = 5 anos
 story-chart = Gráfico, dia a dia
 story-weeks = Cada traço é a média de uma semana.
 chart-label = A história da família, dia a dia
+chart-read = Ler um dia
 chart-dashes = (traços: { $name })
 chart-dots = (pontos: { $name })
 chart-fed = Carga, kg por dia

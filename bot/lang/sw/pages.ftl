@@ -233,6 +233,7 @@ span-1826 = Miaka 5
 story-chart = Chati, siku kwa siku
 story-weeks = Kila mstari ni wastani wa wiki moja.
 chart-label = Hadithi ya kaya, siku kwa siku
+chart-read = Soma siku moja
 chart-dashes = (vistari: { $name })
 chart-dots = (nukta: { $name })
 chart-fed = Lishe, kg kwa siku

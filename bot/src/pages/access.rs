@@ -123,7 +123,7 @@ const LEAD: Gate = Staff(Role::Lead);
 const READ: Gate = Token(Scope::Read);
 
 /// Who may use each route.
-pub const TABLE: [(&str, Method, Gate); 44] = [
+pub const TABLE: [(&str, Method, Gate); 45] = [
     ("/", Method::GET, VIEWER),
     ("/login", Method::GET, Open),
     ("/login", Method::POST, Open),
@@ -161,6 +161,7 @@ pub const TABLE: [(&str, Method, Gate); 44] = [
     ("/broadcast/{id}", Method::GET, LEAD),
     ("/broadcast/{id}/stop", Method::POST, LEAD),
     ("/look.css", Method::GET, Open),
+    ("/read-off.js", Method::GET, Open),
     ("/api/openapi.json", Method::GET, Open),
     ("/api/households", Method::GET, READ),
     ("/api/households/{id}", Method::GET, READ),

@@ -113,6 +113,7 @@ pub fn routes(pages: Arc<Pages>) -> Router {
         .route("/broadcast/{id}", get(broadcast::follow))
         .route("/broadcast/{id}/stop", post(broadcast::stop))
         .route("/look.css", get(look))
+        .route("/read-off.js", get(read_off))
         .merge(crate::api::routes())
         .route_layer(axum::middleware::from_fn_with_state(pages.clone(), access::check))
         .fallback(nowhere)
@@ -129,7 +130,7 @@ async fn nowhere(State(pages): State<Arc<Pages>>, session: Session, headers: Hea
     spoken(tongue, Broken::NoPage.into_response())
 }
 
-/// No page reaches outside, runs scripts, is framed, or takes a form from elsewhere.
+/// No page reaches outside, runs a script that is not a file of ours, is framed, or takes a form from elsewhere.
 pub fn guarded(routes: Router) -> Router {
     let header = |name: header::HeaderName, value: &'static str| {
         SetResponseHeaderLayer::overriding(name, HeaderValue::from_static(value))
@@ -138,7 +139,7 @@ pub fn guarded(routes: Router) -> Router {
         .layer(CsrfLayer::new())
         .layer(header(
             header::CONTENT_SECURITY_POLICY,
-            "default-src 'none'; style-src 'self'; img-src 'self' data:; form-action 'self'; base-uri 'none'; \
+            "default-src 'none'; style-src 'self'; script-src 'self'; img-src 'self' data:; form-action 'self'; base-uri 'none'; \
              frame-ancestors 'none'",
         ))
         .layer(header(header::X_CONTENT_TYPE_OPTIONS, "nosniff"))
@@ -148,6 +149,11 @@ pub fn guarded(routes: Router) -> Router {
 async fn look() -> Response {
     let headers = [(header::CONTENT_TYPE, "text/css; charset=utf-8"), (header::CACHE_CONTROL, "max-age=300")];
     (headers, include_str!("../../templates/look.css")).into_response()
+}
+
+async fn read_off() -> Response {
+    let headers = [(header::CONTENT_TYPE, "text/javascript; charset=utf-8"), (header::CACHE_CONTROL, "max-age=300")];
+    (headers, include_str!("../../templates/read-off.js")).into_response()
 }
 
 /// A page, never kept by anybody on the way.

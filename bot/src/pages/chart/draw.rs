@@ -40,7 +40,7 @@ impl Axis {
         LEFT + f64::from(day.since(self.first)) * self.a_day
     }
 
-    fn middle(&self, day: Day) -> f64 {
+    pub fn middle(&self, day: Day) -> f64 {
         self.x(day) + self.a_day / 2.0
     }
 }
@@ -160,15 +160,13 @@ fn told_bar(
     floor: f64,
     y: &impl Fn(f64) -> f64,
 ) {
-    let said = match panel.parts.len() {
-        ..2 => short(tongue, bar.value()),
-        _ => {
-            let there = panel.parts.iter().zip(&bar.parts).filter(|(_, value)| **value > 0.0);
-            there.map(|(name, value)| format!("{} {name}", short(tongue, *value))).collect::<Vec<_>>().join(", ")
-        }
-    };
     let (left, wide) = (axis.x(bar.day) + axis.a_day * 0.1, axis.a_day * 0.8);
-    let _ = write!(svg, "<g><title>{}: {}</title>", escaped(&tongue.short_day(bar.day)), escaped(&said));
+    let _ = write!(
+        svg,
+        "<g><title>{}: {}</title>",
+        escaped(&tongue.short_day(bar.day)),
+        escaped(&parts(tongue, panel, bar))
+    );
     let (mut below, mut foot) = (0.0, floor);
     for (n, part) in bar.parts.iter().enumerate().filter(|(_, part)| **part > 0.0) {
         below += part;
@@ -178,6 +176,17 @@ fn told_bar(
         foot = head;
     }
     svg.push_str("</g>");
+}
+
+/// What a bar stands for: its height, or its parts by name.
+pub fn parts(tongue: &Tongue, panel: &Panel, bar: &Bar) -> String {
+    match panel.parts.len() {
+        ..2 => short(tongue, bar.value()),
+        _ => {
+            let there = panel.parts.iter().zip(&bar.parts).filter(|(_, value)| **value > 0.0);
+            there.map(|(name, value)| format!("{} {name}", short(tongue, *value))).collect::<Vec<_>>().join(", ")
+        }
+    }
 }
 
 /// Bars too narrow or too many to say anything: one path for each part.
@@ -197,7 +206,7 @@ fn mute_bars(svg: &mut String, panel: &Panel, axis: &Axis, floor: f64, y: &impl 
     }
 }
 
-fn short(tongue: &Tongue, value: f64) -> String {
+pub fn short(tongue: &Tongue, value: f64) -> String {
     let whole = value.abs() >= 10.0 || format!("{value:.1}").ends_with(".0");
     tongue.number(value, if whole { 0 } else { 1 })
 }

@@ -4,6 +4,7 @@
 
 mod draw;
 mod panel;
+mod read_off;
 mod scale;
 
 use super::tongue::{Tongue, date_of};
@@ -16,7 +17,7 @@ use std::fmt::Write;
 /// Over more days than this a stroke stands for a week, and only every third month is named.
 pub const WEEKS_OVER: i32 = 400;
 
-/// The panels over the `days` days up to `today`; those with nothing to show are left out.
+/// The panels over the `days` days up to `today`, and what they say of each day; those with nothing to show are left out.
 pub fn chart(tongue: &Tongue, today: Day, days: i32, panels: Vec<Panel>) -> String {
     let weekly = days > WEEKS_OVER;
     let axis = Axis::new(today.plus(-days), today, if weekly { 7.0 } else { 1.0 });
@@ -48,6 +49,7 @@ pub fn chart(tongue: &Tongue, today: Day, days: i32, panels: Vec<Panel>) -> Stri
         top += tall(panel) + GAP;
     }
     svg.push_str("</svg>");
+    svg.push_str(&read_off::reads(tongue, &panels, &axis));
     svg
 }
 
@@ -65,6 +67,7 @@ fn months(first: Day, last: Day) -> impl Iterator<Item = Day> {
 mod tests {
     use super::*;
     use crate::mind::Mind;
+    use bellyful_core::twin::Band;
     use std::sync::Arc;
 
     fn english() -> Tongue {
@@ -76,7 +79,7 @@ mod tests {
         let bars = [-3, 0, 5].map(|day| Bar::whole(Day(day), 2.0)).into_iter().collect();
         let svg = chart(&english(), Day(5), 5, vec![Panel::bars("Fed".into(), bars)]);
         assert_eq!(svg.matches("class=\"part0\"").count(), 2);
-        assert!(svg.starts_with("<svg") && svg.ends_with("</svg>"));
+        assert!(svg.starts_with("<svg") && svg.contains("</svg><ol class=\"reads\" hidden"));
         assert!(!svg.contains("NaN") && !svg.contains("inf"), "{svg}");
     }
 
@@ -97,6 +100,24 @@ mod tests {
         };
         let (lower, upper) = (numbers(0), numbers(1));
         assert!((lower[1] - lower[2] - upper[1]).abs() < 0.2, "{lower:?} {upper:?}");
+    }
+
+    #[test]
+    fn each_day_is_in_words_too() {
+        let bars = vec![Bar { day: Day(5), parts: vec![2.0, 1.5] }];
+        let band = vec![Band { day: Day(3), low: 6.9, middle: 7.0, high: 7.25 }];
+        let panels = vec![
+            Panel::bars("Fed".into(), bars).of_parts(vec!["scraps".into(), "dung".into()]),
+            Panel::band("pH".into(), band),
+        ];
+        let svg = chart(&english(), Day(5), 2, panels);
+        for line in [
+            "<li data-values=\"4 Jan|5 Jan|6 Jan\"></li>",
+            "<li data-values=\"||2 scraps, 1.5 dung\">Fed</li>",
+            "<li data-values=\"7 (6.9-7.2)||\">pH</li>",
+        ] {
+            assert!(svg.contains(line), "{line}: {svg}");
+        }
     }
 
     #[test]

@@ -136,7 +136,8 @@ impl Panel {
     }
 }
 
-fn week(day: Day) -> i32 {
+/// Weeks since the first day there is.
+pub fn week(day: Day) -> i32 {
     day.0.div_euclid(7)
 }
 
