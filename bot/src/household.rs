@@ -226,6 +226,13 @@ pub struct Phone {
     pub number: String,
 }
 
+/// What the nightly pass works out for a household that did not text.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Foreseen {
+    pub at: DateTime<Utc>,
+    pub advice: bellyful_core::advice::Advice,
+}
+
 #[derive(Debug, Clone, PartialEq)]
 pub struct KeptTwin {
     pub day: Day,
@@ -243,6 +250,8 @@ pub struct Decision {
     pub facts: Vec<Fact>,
     /// The twin at the dawn of the day given.
     pub twin: Option<KeptTwin>,
+    /// Kept beside the twin, for lists.
+    pub foreseen: Option<Foreseen>,
     /// Kept beside the twin, to replay from when the past is corrected.
     pub checkpoints: Vec<KeptTwin>,
     /// Checkpoints of later days that a correction made wrong.
@@ -279,7 +288,7 @@ pub enum CareNow {
 }
 
 bellyful_core::ids!(/// What the clock may wake us for, one row a household and kind.
-    Due { Silence = "silence", Ration = "ration", Cold = "cold", Chore = "chore", Alarm = "alarm", Night = "night" });
+    Due { Silence = "silence", Ration = "ration", Chore = "chore", Alarm = "alarm" });
 
 bellyful_core::ids!(/// What keeps a digester well beside feeding, and what the season asks for.
     Chore { Cold = "cold", Oil = "oil", Trap = "trap", Leak = "leak", Yearly = "yearly" });

@@ -2,6 +2,7 @@
 //!
 //! Takes the same configuration as `serve`; each may run while the bot serves, but for `restore`. Errors: one sentence.
 
+use crate::clock::night;
 use crate::command::with_store;
 use crate::household::{Decision, HouseholdId, Sender, Situation};
 use crate::record::local_day;
@@ -159,13 +160,10 @@ pub fn nightly(args: &UpkeepArgs) -> anyhow::Result<()> {
 const SHARE_WITHIN: Duration = Duration::minutes(2);
 
 async fn move_on(store: Store, situation: Situation) -> Result<(), StoreError> {
-    let (Some(household), Some(kept)) = (&situation.household, &situation.twin) else { return Ok(()) };
-    let today = local_day(Utc::now(), &household.time_zone);
-    if kept.day >= today {
+    let decision = night(&situation, Utc::now());
+    if decision == Decision::default() {
         return Ok(());
     }
-    let (twin, checkpoints, _) = Believed::on(&situation, household, today).keep();
-    let decision = Decision { twin: Some(twin), checkpoints, ..Decision::default() };
     keep(&store, &situation, decision).await
 }
 

@@ -3,7 +3,7 @@
 use bellyful::demo::history::{Progress, play, set_all_up};
 use bellyful::mind::Mind;
 use bellyful::store::Store;
-use chrono::Utc;
+use chrono::{DateTime, Utc};
 use sqlx::AssertSqlSafe;
 use std::sync::Arc;
 
@@ -17,10 +17,9 @@ pub fn spread(n: usize, households: usize) -> String {
     number(n.wrapping_mul(7_919) % households)
 }
 
-pub async fn fill(database: &str, households: usize) {
+pub async fn fill(database: &str, households: usize, now: DateTime<Utc>) {
     let store = Store::open(database).await.expect("a new store");
     let mind = Arc::new(Mind::new(None, 1).expect("built in"));
-    let now = Utc::now();
     set_all_up(&store, &mind, now).await.expect("kept");
     play(store.clone(), mind, 0, now, Arc::new(Progress::default())).await.expect("kept");
     store.close().await;

@@ -2,10 +2,12 @@
 //! through the bot itself, so that each has facts, a twin and its checkpoints.
 //!
 //! `cargo run --release -p bellyful-tests --example load`; nothing else should run on the machine.
-//! BELLYFUL_LOAD_HOUSEHOLDS (1000,10000,100000), BELLYFUL_LOAD_SECONDS (10), BELLYFUL_LOAD_DAYS (3000; 0 leaves it out).
+//! BELLYFUL_LOAD_HOUSEHOLDS (1000,10000,100000), BELLYFUL_LOAD_SECONDS (10), BELLYFUL_LOAD_DAYS (3000; 0 leaves it out),
+//! BELLYFUL_LOAD_NIGHT (1000,10000: households of the nightly pass). What is set to nothing is left out.
 
 mod history;
 mod known;
+mod night;
 
 use bellyful::message::Inbound;
 use bellyful::store::{Arrival, Store};
@@ -24,16 +26,19 @@ fn number_of(variable: &str, otherwise: u64) -> u64 {
     std::env::var(variable).map_or(otherwise, |value| value.parse().expect("a whole number"))
 }
 
+fn sizes(variable: &str, otherwise: &str) -> Vec<usize> {
+    let sizes = std::env::var(variable).unwrap_or(otherwise.to_owned());
+    sizes.split(',').filter(|size| !size.is_empty()).map(|size| size.parse().expect("whole numbers")).collect()
+}
+
 #[tokio::main(flavor = "multi_thread", worker_threads = 2)]
 async fn main() {
     println!("load of the machine before: {}", std::fs::read_to_string("/proc/loadavg").unwrap_or_default().trim());
-    let sizes = std::env::var("BELLYFUL_LOAD_HOUSEHOLDS").unwrap_or("1000,10000,100000".to_owned());
-    let sizes: Vec<usize> = sizes.split(',').map(|size| size.parse().expect("whole numbers")).collect();
     let lasts = Duration::from_secs(number_of("BELLYFUL_LOAD_SECONDS", 10));
-    for households in sizes {
+    for households in sizes("BELLYFUL_LOAD_HOUSEHOLDS", "1000,10000,100000") {
         let file = fresh_folder("load").join("bellyful.db");
         let database = format!("sqlite:{}", file.display());
-        known::fill(&database, households).await;
+        known::fill(&database, households, Utc::now()).await;
         let (one, many) = bare(lasts / 5).await;
         println!(
             "\n{households} households; bare durable inserts: {one:.0} rows/s one a commit, {many:.0} rows/s 256 a commit"
@@ -52,6 +57,9 @@ async fn main() {
     let days = number_of("BELLYFUL_LOAD_DAYS", 3_000);
     if days > 0 {
         history::cost_by_days(days).await;
+    }
+    for households in sizes("BELLYFUL_LOAD_NIGHT", "1000,10000") {
+        night::pass(households).await;
     }
     println!("load of the machine after: {}", std::fs::read_to_string("/proc/loadavg").unwrap_or_default().trim());
 }

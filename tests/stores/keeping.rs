@@ -100,7 +100,11 @@ async fn the_clock_wakes_once_and_what_it_leaves_alone_is_gone() {
         let before = situation(&store, id).await;
         let set = Decision {
             household: before.household.clone(),
-            due: vec![(Due::Silence, Some(moment(60))), (Due::Cold, Some(moment(90))), (Due::Chore, Some(moment(95)))],
+            due: vec![
+                (Due::Silence, Some(moment(60))),
+                (Due::Ration, Some(moment(90))),
+                (Due::Chore, Some(moment(95))),
+            ],
             ..Decision::default()
         };
         store.keep(Cause::Hand, &before, set, moment(0)).await.unwrap();

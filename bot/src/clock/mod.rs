@@ -1,10 +1,12 @@
-//! What the clock wakes us for: an alarm nobody took, a family that has gone silent, a rest that is over, chores.
+//! What the clock wakes us for: an alarm nobody took, a family that has gone silent, a rest that begins or is over,
+//! chores; and the nightly pass.
 //!
 //! Takes the situation and the time; gives a decision. Never more than one text a day to a family, none in the
 //! quiet of its night, none to who muted us, but for danger.
 
 mod alarm;
 mod chores;
+mod night;
 mod rest;
 mod silence;
 
@@ -19,6 +21,7 @@ use bellyful_core::units::Day;
 pub use chores::first_chore_at;
 use chrono::{DateTime, Duration, NaiveTime, TimeZone, Utc};
 use chrono_tz::Tz;
+pub use night::night;
 pub use rest::rest_over_at;
 pub use silence::SILENCE_DAYS;
 
@@ -34,8 +37,6 @@ pub fn decide(mind: &Mind, situation: &Situation, due: Due, at: DateTime<Utc>, n
         Due::Silence => silence::ask(mind, situation, household, at, now),
         Due::Ration => rest::over(mind, situation, household, at, now),
         Due::Chore => chores::remind(mind, situation, household, at, now),
-        // Not set by anything: nothing follows.
-        Due::Cold | Due::Night => Decision::default(),
     }
 }
 

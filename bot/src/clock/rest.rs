@@ -1,4 +1,5 @@
-//! The end of a rest: a family told not to feed is told when it may again, or that it must wait longer.
+//! A rest: a family told not to feed is told when it may again, or that it must wait longer; one that was told to feed
+//! is told when the night found that it must not.
 
 use super::{MORNING, at_hour, must_wait, start};
 use crate::household::{Decision, Due, Household, Situation};
@@ -30,9 +31,17 @@ pub fn over(
     let today = local_day(now, &household.time_zone);
     let advice = Believed::on(situation, household, today).advise();
     let held = advice.hold_days > 0;
+    let rested = household.talk.last_advice.as_ref().is_none_or(|last| last.advice.hold_days > 0);
+    let lead = match (rested, held) {
+        (true, true) => "remind-rest-on",
+        (true, false) => "remind-rest-over",
+        (false, true) => "answer-status-watch",
+        // They texted since, and know.
+        (false, false) => return Decision::default(),
+    };
     let decision = start(mind, situation, household.clone(), Due::Ration, at, now, |voice, believed| {
         let doing = voice.doing(&advice, believed.for_today(), &believed.so_far.site, &believed.mix());
-        let mut pieces = vec![voice.must(if held { "remind-rest-on" } else { "remind-rest-over" }, &[]), doing];
+        let mut pieces = vec![voice.must(lead, &[]), doing];
         pieces.extend(heals(voice, believed, &advice));
         pieces
     });

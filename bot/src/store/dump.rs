@@ -47,7 +47,7 @@ const TABLES: [Table; 20] = [
     ("phone", &[("number", Text), ("household_id", Int), ("gateway", Text), ("since_at", Int)]),
     ("stopped", &[("number", Text), ("household_id", Int), ("at", Int)]),
     ("fact", &[("household_id", Int), ("id", Int), ("day", Int), ("told_at", Int), ("what", Text)]),
-    ("twin", &[("household_id", Int), ("day", Int), ("bytes", Bytes)]),
+    ("twin", &[("household_id", Int), ("day", Int), ("bytes", Bytes), ("foreseen", Text)]),
     ("checkpoint", &[("household_id", Int), ("day", Int), ("bytes", Bytes)]),
     (
         "staff",
@@ -186,7 +186,7 @@ const TABLES: [Table; 20] = [
     ),
 ];
 /// Tables that grew since the first copies were made, and how many columns they had: an older copy has no more.
-const GREW: [(&str, usize); 4] = [("household", 12), ("staff", 7), ("outbox", 21), ("alarm", 7)];
+const GREW: [(&str, usize); 5] = [("household", 12), ("twin", 3), ("staff", 7), ("outbox", 21), ("alarm", 7)];
 /// Tables that came with a number of their own, and the column that counts.
 const COUNTED: [(&str, &str); 10] = [
     ("household", "id"),

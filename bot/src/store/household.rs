@@ -4,11 +4,10 @@
 
 use super::rows::{day, from_json, time};
 use super::{Moment, Store, StoreError};
-use crate::household::{Alarm, Household, HouseholdId, KeptTwin, Phone, Sender, Situation, Staff, Talk};
+use crate::household::{Alarm, Household, HouseholdId, KeptTwin, Phone, Sender, Situation, Staff};
 use bellyful_core::fact::Fact;
 use bellyful_core::twin::Twin;
 use bellyful_core::units::Day;
-use serde::de::DeserializeOwned;
 use sqlx::any::AnyRow;
 use sqlx::{AnyConnection, Row};
 
@@ -275,11 +274,6 @@ impl Store {
 }
 
 pub(super) fn household(row: &AnyRow) -> Result<Household, StoreError> {
-    household_with::<Talk>(row)
-}
-
-/// A household with as much of its talk as `T` reads.
-pub(super) fn household_with<T: Into<Talk> + DeserializeOwned>(row: &AnyRow) -> Result<Household, StoreError> {
     Ok(Household {
         id: row.try_get("id")?,
         name: row.try_get("name")?,
@@ -290,7 +284,7 @@ pub(super) fn household_with<T: Into<Talk> + DeserializeOwned>(row: &AnyRow) -> 
         seed: row.try_get("seed")?,
         staff_id: row.try_get("staff_id")?,
         next_fact: row.try_get("next_fact")?,
-        talk: from_json::<T>("talk", row.try_get("talk")?)?.into(),
+        talk: from_json("talk", row.try_get("talk")?)?,
     })
 }
 

@@ -208,6 +208,13 @@ async fn keep_past(tx: &mut Tx, household: HouseholdId, decision: &Decision) -> 
         .execute(&mut **tx)
         .await?;
     }
+    if let Some(foreseen) = &decision.foreseen {
+        sqlx::query("UPDATE twin SET foreseen = $2 WHERE household_id = $1")
+            .bind(household)
+            .bind(json(foreseen))
+            .execute(&mut **tx)
+            .await?;
+    }
     if let Some(from) = decision.drop_checkpoints_from {
         sqlx::query("DELETE FROM checkpoint WHERE household_id = $1 AND day >= $2")
             .bind(household)

@@ -1,19 +1,19 @@
 //! All households at a glance: for the page of today.
 
 use super::rows::{from_json, time};
-use super::{Store, StoreError, household};
-use crate::household::{Household, LastAdvice, Talk};
+use super::{Store, StoreError};
+use crate::household::{Foreseen, Household, LastAdvice, Talk};
 use bellyful_core::fact::Sign;
 use bellyful_core::units::Day;
 use chrono::{DateTime, Utc};
 use serde::Deserialize;
-use sqlx::Row;
+use sqlx::{AssertSqlSafe, Row};
 use std::collections::BTreeMap;
 
 /// A household as the page of today sees it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Seen {
-    /// Of its talk only what [`Standing`] reads.
+    /// Of its talk only what [`Standing`] reads; its last advice is the last night's, where that is newer.
     pub household: Household,
     /// Where it is, in their words; empty until somebody says.
     pub place: String,
@@ -39,6 +39,45 @@ impl From<Standing> for Talk {
     }
 }
 
+/// A household's row, as a line of [`LINES`].
+#[derive(Deserialize)]
+struct Line(
+    i64,
+    String,
+    String,
+    Option<String>,
+    String,
+    i64,
+    i64,
+    Option<i64>,
+    i64,
+    Standing,
+    String,
+    Option<Foreseen>,
+);
+
+impl Line {
+    fn seen(self, alarms: Vec<(DateTime<Utc>, Vec<Sign>)>) -> Result<Seen, StoreError> {
+        let Line(id, name, lang, country, time_zone, since, seed, staff_id, next_fact, standing, place, foreseen) =
+            self;
+        let (since, mut talk) = (time(since)?, Talk::from(standing));
+        let told_at = talk.last_advice.as_ref().map(|last| last.at);
+        if let Some(foreseen) = foreseen.filter(|foreseen| told_at.is_some_and(|told_at| told_at < foreseen.at)) {
+            talk.last_advice = Some(LastAdvice { at: foreseen.at, text: String::new(), advice: foreseen.advice });
+        }
+        let household = Household { id, name, lang, country, time_zone, since, seed, staff_id, next_fact, talk };
+        Ok(Seen { household, place, alarms })
+    }
+}
+
+/// Households after number $1, $2 at the most, a thousand to a row: each row costs a hand-over between threads and a
+/// copy of each column, which for ten thousand was more than all else. Source: `--bench pages`.
+const LINES: &str = "SELECT '[' || string_agg('[' || id || ',' || QUOTE(name) || ',' || QUOTE(lang) || ',' || \
+    coalesce(QUOTE(country), 'null') || ',' || QUOTE(time_zone) || ',' || since_at || ',' || seed || ',' || \
+    coalesce(CAST(staff_id AS TEXT), 'null') || ',' || next_fact || ',' || talk || ',' || QUOTE(place) || ',' || coalesce(foreseen, 'null') || \
+    ']', ',') || ']' FROM (SELECT h.*, t.foreseen FROM household h LEFT JOIN twin t ON t.household_id = h.id \
+    WHERE h.erased_at IS NULL AND h.id > $1 ORDER BY h.id LIMIT $2) AS listed GROUP BY id / 1000";
+
 impl Store {
     /// Households that were not erased, in order of number.
     pub async fn overview(&self) -> Result<Vec<Seen>, StoreError> {
@@ -48,14 +87,12 @@ impl Store {
     /// A page of them: those after a number.
     pub async fn overview_after(&self, after: i64, most: u32) -> Result<Vec<Seen>, StoreError> {
         let mut reader = self.read.acquire().await?;
-        let rows = sqlx::query(
-            "SELECT id, name, lang, country, time_zone, since_at, seed, staff_id, next_fact, talk, place FROM household \
-             WHERE erased_at IS NULL AND id > $1 ORDER BY id LIMIT $2",
-        )
-        .bind(after)
-        .bind(i64::from(most))
-        .fetch_all(&mut *reader)
-        .await?;
+        let lines: Vec<String> =
+            sqlx::query_scalar(AssertSqlSafe(LINES.replace("QUOTE", self.sql("json_quote", "to_json"))))
+                .bind(after)
+                .bind(i64::from(most))
+                .fetch_all(&mut *reader)
+                .await?;
         let open = sqlx::query(
             "SELECT household_id, at, signs FROM alarm WHERE acknowledged_at IS NULL ORDER BY household_id, at",
         )
@@ -67,13 +104,15 @@ impl Store {
             let alarm = (time(row.try_get("at")?)?, from_json("signs", &signs)?);
             alarms.entry(row.try_get("household_id")?).or_default().push(alarm);
         }
-        rows.iter()
-            .map(|row| {
-                let household = household::household_with::<Standing>(row)?;
-                let alarms = alarms.remove(&household.id).unwrap_or_default();
-                Ok(Seen { household, place: row.try_get("place")?, alarms })
-            })
-            .collect()
+        let mut seen: Vec<Seen> = vec![];
+        for lines in &lines {
+            for line in from_json::<Vec<Line>>("household", lines)? {
+                let alarms = alarms.remove(&line.0).unwrap_or_default();
+                seen.push(line.seen(alarms)?);
+            }
+        }
+        seen.sort_by_key(|seen| seen.household.id);
+        Ok(seen)
     }
 
     /// Kept twins of some households: what their pages' small charts are drawn from.

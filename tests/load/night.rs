@@ -1,0 +1,38 @@
+//! What the nightly pass costs: `bellyful nightly` itself over many households that stand a day back.
+
+use crate::known;
+use bellyful_tests::server::program;
+use bellyful_tests::stores::fresh_folder;
+use chrono::{Duration, Utc};
+use std::process::{Command, Stdio};
+use std::time::Instant;
+
+pub async fn pass(households: usize) {
+    let file = fresh_folder("night").join("bellyful.db");
+    let database = format!("sqlite:{}", file.display());
+    known::fill(&database, households, Utc::now() - Duration::days(1)).await;
+    let night =
+        || Command::new(program()).arg("nightly").env("BELLYFUL__DATABASE", &database).stderr(Stdio::null()).spawn();
+    let (start, mut most_mb) = (Instant::now(), 0);
+    let mut child = night().expect("it starts");
+    let status = loop {
+        most_mb = most_mb.max(peak_mb(child.id()));
+        if let Some(status) = child.try_wait().expect("it ends") {
+            break status;
+        }
+        tokio::time::sleep(std::time::Duration::from_millis(100)).await;
+    };
+    assert!(status.success(), "{status}");
+    let took = start.elapsed().as_secs_f64();
+    println!(
+        "nightly pass, {households} households a day back: {took:.0} s, {:.0} a second, at most {most_mb} MB",
+        households as f64 / took
+    );
+}
+
+/// The most memory a process has held so far.
+fn peak_mb(pid: u32) -> u64 {
+    let status = std::fs::read_to_string(format!("/proc/{pid}/status")).unwrap_or_default();
+    let line = status.lines().find_map(|line| line.strip_prefix("VmHWM:"));
+    line.and_then(|line| line.trim().trim_end_matches(" kB").parse::<u64>().ok()).unwrap_or(0) / 1024
+}
