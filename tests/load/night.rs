@@ -11,10 +11,15 @@ pub async fn pass(households: usize) {
     let file = fresh_folder("night").join("bellyful.db");
     let database = format!("sqlite:{}", file.display());
     known::fill(&database, households, Utc::now() - Duration::days(1)).await;
-    let night =
-        || Command::new(program()).arg("nightly").env("BELLYFUL__DATABASE", &database).stderr(Stdio::null()).spawn();
+    let mut night = Command::new(program());
+    night
+        .arg("nightly")
+        .env("BELLYFUL__DATABASE", &database)
+        .env("BELLYFUL__GATEWAY__PLAIN__SECRET", "s")
+        .env("BELLYFUL__GATEWAY__PLAIN__SEND_URL", "http://127.0.0.1:1/")
+        .stdout(Stdio::null());
     let (start, mut most_mb) = (Instant::now(), 0);
-    let mut child = night().expect("it starts");
+    let mut child = night.spawn().expect("it starts");
     let status = loop {
         most_mb = most_mb.max(peak_mb(child.id()));
         if let Some(status) = child.try_wait().expect("it ends") {

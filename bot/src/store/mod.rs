@@ -199,8 +199,8 @@ impl Store {
 /// A 202 promises that the text outlives a power cut: WAL alone would lose the last commits, so FULL. What is erased is
 /// overwritten, not only let go.
 const SQLITE_WRITE: &str = "PRAGMA journal_mode=WAL; PRAGMA synchronous=FULL; PRAGMA busy_timeout=5000; \
-                            PRAGMA cache_size=-16384; PRAGMA wal_autocheckpoint=4000; PRAGMA secure_delete=ON;";
-const SQLITE_READ: &str = "PRAGMA busy_timeout=5000; PRAGMA query_only=ON; PRAGMA cache_size=-8192;";
+                            PRAGMA cache_size=-8192; PRAGMA wal_autocheckpoint=4000; PRAGMA secure_delete=ON;";
+const SQLITE_READ: &str = "PRAGMA busy_timeout=5000; PRAGMA query_only=ON; PRAGMA cache_size=-2048;";
 /// A statement or a lock that takes longer than this will not get better by waiting.
 const POSTGRES: &str = "SET statement_timeout='30s'; SET lock_timeout='10s'; \
                         SET idle_in_transaction_session_timeout='30s';";
