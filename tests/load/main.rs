@@ -3,11 +3,13 @@
 //!
 //! `cargo run --release -p bellyful-tests --example load`; nothing else should run on the machine.
 //! BELLYFUL_LOAD_HOUSEHOLDS (1000,10000,100000), BELLYFUL_LOAD_SECONDS (10), BELLYFUL_LOAD_DAYS (3000; 0 leaves it out),
-//! BELLYFUL_LOAD_NIGHT (1000,10000: households of the nightly pass). What is set to nothing is left out.
+//! BELLYFUL_LOAD_NIGHT (1000,10000: households of the nightly pass),
+//! BELLYFUL_LOAD_SOAK (5000: households of a simulated day). What is set to nothing is left out.
 
 mod history;
 mod known;
 mod night;
+mod soak;
 
 use bellyful::message::Inbound;
 use bellyful::store::{Arrival, Store};
@@ -60,6 +62,9 @@ async fn main() {
     }
     for households in sizes("BELLYFUL_LOAD_NIGHT", "1000,10000") {
         night::pass(households).await;
+    }
+    for households in sizes("BELLYFUL_LOAD_SOAK", "5000") {
+        soak::day(households).await;
     }
     println!("load of the machine after: {}", std::fs::read_to_string("/proc/loadavg").unwrap_or_default().trim());
 }
