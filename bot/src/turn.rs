@@ -170,7 +170,7 @@ async fn look(
     };
     let settled = match &situation.household {
         Some(household) => talk::settle(mind, household, &reading, inbound),
-        None => Settled::alone(reading),
+        None => talk::first(&reading),
     };
     let reaches = situation.household.as_ref().and_then(|household| reach(household, &settled.reading, inbound));
     let kept_from = situation.twin.as_ref().map(|kept| kept.day);

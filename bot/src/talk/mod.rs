@@ -10,4 +10,4 @@ mod settle;
 pub use alarm::{AGAIN_AFTER, alarm, alarm_text, tell_staff};
 pub use ask::next_question;
 pub use controls::obey;
-pub use settle::{Settled, settle};
+pub use settle::{Settled, first, settle};

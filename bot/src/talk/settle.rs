@@ -3,7 +3,7 @@
 //! Takes the pending question and the reading of the new text; gives the reading that was meant. A text that stands
 //! on its own is left as it is.
 
-use crate::household::{Household, Pending, Topic};
+use crate::household::{Household, Pending, Talk, Topic};
 use crate::message::Inbound;
 use crate::mind::Mind;
 use crate::places;
@@ -31,6 +31,11 @@ impl Settled {
     }
 }
 
+/// The first text of a number that nobody knows.
+pub fn first(reading: &Reading) -> Settled {
+    Settled::alone(with_starter(&Talk::default(), reading))
+}
+
 /// The text as an answer, where it is one: to the question of the last reply, else to an earlier one still open.
 pub fn settle(mind: &Mind, household: &Household, reading: &Reading, inbound: &Inbound) -> Settled {
     let talk = &household.talk;
@@ -48,13 +53,13 @@ pub fn settle(mind: &Mind, household: &Household, reading: &Reading, inbound: &I
                 .or_else(|| measure_just_used(household, reading))
                 .unwrap_or_else(|| Settled::alone(reading.clone()));
         }
-        let Some(pending) = &talk.pending else { return Settled::alone(with_starter(household, reading)) };
+        let Some(pending) = &talk.pending else { return Settled::alone(with_starter(talk, reading)) };
         if names_a_food(pending, reading)
             && let Some(settled) = answer_to(mind, household, pending, reading, inbound)
         {
             return settled;
         }
-        let reading = meant_as(pending, &with_starter(household, reading), inbound.sent_at);
+        let reading = meant_as(pending, &with_starter(talk, reading), inbound.sent_at);
         let answered = reading.facts.iter().any(|told| pending.topic.is_answered_by(&told.what));
         return Settled { reading, answered: answered.then_some(pending.topic), agreed: None };
     }
@@ -210,22 +215,26 @@ fn meant_as(pending: &Pending, reading: &Reading, sent_at: DateTime<Utc>) -> Rea
 /// So much dung on the day a family tells of its tank, before any meal, is what it was filled with and no day's feed.
 /// Source: common practice, no source.
 const STARTER_KG: f64 = 40.0;
+/// Nobody who has told of no meal yet tells of one so old: the dung of so many days ago is what the tank was filled with.
+/// Source: our choice.
+const LONG_AGO: i32 = -7;
 
-/// "tank 1200 litres, 80 kg dung": the starter, told among what is told once.
-fn with_starter(household: &Household, reading: &Reading) -> Reading {
+/// "tank 1200 litres, 80 kg dung", "8 buckets of dung 3 weeks ago": the starter, told among what is told once.
+fn with_starter(talk: &Talk, reading: &Reading) -> Reading {
     let mut meant = reading.clone();
     let of_tank = |what: &What| matches!(what, What::Tank { .. } | What::Started);
-    let waits = household.talk.pending.iter().any(|pending| matches!(pending.topic, Topic::Tank | Topic::Started));
+    let waits = talk.pending.iter().any(|pending| matches!(pending.topic, Topic::Tank | Topic::Started));
     let setting_up = waits || reading.facts.iter().any(|told| of_tank(&told.what));
-    if !household.talk.last_meal.is_empty() || !setting_up {
+    if !talk.last_meal.is_empty() {
         return meant;
     }
     for told in &mut meant.facts {
-        if let What::Fed { feed, amount: Some(kg), unit: Some(Unit::Kg) } = told.what
-            && kg >= STARTER_KG
+        if let What::Fed { feed, amount: Some(amount), unit } = told.what
+            && (setting_up && unit == Some(Unit::Kg) && amount >= STARTER_KG
+                || told.day.is_some_and(|day| day <= LONG_AGO))
             && make_up(feed).is(Kind::Dung)
         {
-            told.what = What::Seeded { feed, amount: Some(kg), unit: Some(Unit::Kg) };
+            told.what = What::Seeded { feed, amount: Some(amount), unit };
         }
     }
     meant
