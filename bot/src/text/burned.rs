@@ -65,7 +65,7 @@ impl Reader<'_> {
         }
         let told =
             self.facts.iter().any(|(at, told)| clause.range().contains(at) && matches!(told.what, What::Burned { .. }));
-        if clause.has(Cue::VagueTime) && !told && !clause.asks && context {
+        if clause.has(Cue::VagueTime) && !told && !clause.asks && context && !self.endangers(clause) {
             let at = self.find(clause, &Cues::of(&[Cue::VagueTime])).unwrap_or(clause.from);
             if !self.denied(clause, at) {
                 self.doubt(About::Amount, clause.from, clause.to);

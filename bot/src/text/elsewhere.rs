@@ -25,7 +25,18 @@ impl Reader<'_> {
     /// A word of daily life that is no matter of the digester's, a beast among them.
     pub fn ordinary(&self, at: usize) -> bool {
         const BEASTS: Cues = Cues::of(&[Cue::Cow, Cue::Pig, Cue::Chicken, Cue::Goat, Cue::Horse, Cue::NotOurs]);
-        const DAILY: [Cue; 3] = [Cue::Other, Cue::Figure, Cue::Burden];
+        const DAILY: [Cue; 10] = [
+            Cue::Other,
+            Cue::Figure,
+            Cue::Burden,
+            Cue::Body,
+            Cue::Harm,
+            Cue::Stirs,
+            Cue::Drinks,
+            Cue::Rises,
+            Cue::Filled,
+            Cue::Drops,
+        ];
         let node = self.node(at);
         let mut beside = node.meaning.cues;
         DAILY.into_iter().for_each(|cue| beside.remove(cue));
@@ -54,7 +65,7 @@ impl Reader<'_> {
 
     /// "3 cows", "the power went yesterday": said of what is no matter of the digester's.
     pub fn of_another(&self, at: usize) -> bool {
-        let clause = self.clauses.iter().find(|clause| clause.range().contains(&at));
+        let clause = self.clause_of(at).map(|index| &self.clauses[index]);
         clause.is_some_and(|clause| {
             self.said_of_another(clause, at)
                 || at + 1 < clause.to && (self.ordinary(at + 1) || self.has(at + 1, Cue::Tank))

@@ -4,10 +4,9 @@
 //! house, the gas or a cry for help makes it a danger again.
 
 use super::clauses::Clause;
-use super::nodes::{Found, Kind, Node, Row};
-use super::notions::{CONTROLS, Cue, Cues};
+use super::nodes::{Found, Node, Row};
+use super::notions::{Cue, Cues};
 use super::reader::Reader;
-use super::reading::Control;
 use super::wordlist::Side;
 use bellyful_core::fact::Sign;
 
@@ -67,20 +66,15 @@ impl Row<'_> {
 
 impl Reader<'_> {
     pub fn only_in_words(&self, at: usize, sign: Sign) -> bool {
-        let Some(clause) = self.clauses.iter().find(|clause| clause.range().contains(&at)) else { return false };
-        if self.cries_for_help() {
+        let Some(clause) = self.clause_of(at).map(|index| &self.clauses[index]) else { return false };
+        if self.cries {
             return false;
         }
         match sign {
             Sign::Fire => !self.is_real(clause, at) && (self.burns_in_words(clause, at) || self.jokes(clause, at)),
-            Sign::Unwell => !self.clauses.iter().any(|clause| self.is_real(clause, at)) && self.burdens(clause, at),
+            Sign::Unwell => self.burdens(clause, at) && !self.clauses.iter().any(|clause| self.is_real(clause, at)),
             _ => false,
         }
-    }
-
-    fn cries_for_help(&self) -> bool {
-        let help = |control: u8| CONTROLS[usize::from(control)].1 == Control::Help;
-        self.row.nodes.iter().any(|node| node.kind == Kind::Phrase && node.meaning.control.is_some_and(help))
     }
 
     /// Whether what truly burns or chokes is spoken of in the clause.
@@ -137,8 +131,7 @@ impl Reader<'_> {
     /// "school fees give me a headache", "I nearly fainted when I saw the bill": a burden does it, no gas.
     fn burdens(&self, clause: &Clause, at: usize) -> bool {
         if clause.range().any(|i| self.has(i, Cue::Almost)) {
-            let said = self.clauses.iter().filter(|near| near.sentence == clause.sentence);
-            return said.flat_map(Clause::range).any(|i| self.has(i, Cue::Burden));
+            return self.sentence(clause).cues.has(Cue::Burden);
         }
         let burden = clause.range().find(|&i| self.has(i, Cue::Burden) && !self.is_place(clause, i));
         self.has(at, Cue::Ache)

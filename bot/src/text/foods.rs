@@ -293,7 +293,8 @@ fn from_a_digester(row: &mut Row, at: usize) -> bool {
                 || node.has(Cue::My)
                 || node.number().is_some_and(|n| n.weak)
                 || node.has(Cue::Modifier) && node.feed().is_none();
-            let owned = node.unknown() && row.nodes.get(next + 1).is_some_and(|tank| tank.has(Cue::Tank));
+            let owner = node.unknown() || node.has(Cue::Folk);
+            let owned = owner && row.nodes.get(next + 1).is_some_and(|tank| tank.has(Cue::Tank));
             if node.has(Cue::Tank) && node.kind == Kind::Phrase && !node.has(Cue::Running) {
                 tank = true;
                 end = next;
@@ -303,9 +304,7 @@ fn from_a_digester(row: &mut Row, at: usize) -> bool {
                 break;
             } else if node.kind == Kind::Phrase && node.has(Cue::Running) {
                 (another, end) = (true, next);
-            } else if tank
-                && is_of(row, next - 1) | row.nodes[next - 1].has(Cue::My)
-                && (node.unknown() || node.has(Cue::Other))
+            } else if tank && is_of(row, next - 1) | row.nodes[next - 1].has(Cue::My) && (owner || node.has(Cue::Other))
             {
                 (another, end) = (true, next);
                 break;

@@ -53,7 +53,7 @@ impl Reader<'_> {
 
     /// "the roof, and then it leaks": what leaks stands in the clause before.
     fn goes_on_about_another(&self, clause: &Clause) -> bool {
-        let before = self.clauses.iter().rfind(|before| before.to <= clause.from && before.sentence == clause.sentence);
+        let before = self.clause_before(clause);
         let ours = |clause: &Clause| clause.any(&LEAKY) || clause.any(&Cues::of(&[Cue::Tank, Cue::Slurry]));
         before.is_some_and(|before| before.has(Cue::NotOurs) && !ours(before) && !ours(clause))
     }

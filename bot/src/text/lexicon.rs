@@ -169,7 +169,20 @@ impl Lexicon {
     }
 
     fn add(&mut self, phrase: &str, meaning: &Meaning, own: bool, matters: &mut Vec<bool>) {
-        const IDLE: Cues = Cues::of(&[Cue::Other, Cue::Chatter, Cue::Figure, Cue::Burden, Cue::Laugh]);
+        const IDLE: Cues = Cues::of(&[
+            Cue::Other,
+            Cue::Chatter,
+            Cue::Figure,
+            Cue::Burden,
+            Cue::Laugh,
+            Cue::Body,
+            Cue::Harm,
+            Cue::Stirs,
+            Cue::Drinks,
+            Cue::Rises,
+            Cue::Filled,
+            Cue::Ails,
+        ]);
         let means = !meaning.cues.any(&IDLE);
         let mut node = 0_u32;
         for word in phrase.split(' ').filter(|word| !word.is_empty()) {

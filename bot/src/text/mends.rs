@@ -127,7 +127,7 @@ impl Reader<'_> {
     }
 
     fn only_beasts(&self) -> bool {
-        self.beasts_alone(2)
+        *self.only_beasts.get_or_init(|| self.beasts_alone(2))
     }
 
     /// Whether the text names so many beasts or their dung, and says nothing else.
@@ -241,16 +241,15 @@ impl Reader<'_> {
             self.use_up([slip, later]);
             // The slip is mended here, so that it mends nothing told earlier.
             self.row.nodes[slip].meaning.cues = Cues::default();
-            for clause in &mut self.clauses {
-                if clause.range().contains(&slip) {
-                    let nodes = &self.row.nodes[clause.from..clause.to];
-                    clause.cues = nodes.iter().fold(Cues::default(), |mut all, node| {
-                        all.join(&node.meaning.cues);
-                        all
-                    });
-                }
+            if let Some(clause) = self.clause_of(slip).map(|index| &mut self.clauses[index]) {
+                let nodes = &self.row.nodes[clause.from..clause.to];
+                clause.cues = nodes.iter().fold(Cues::default(), |mut all, node| {
+                    all.join(&node.meaning.cues);
+                    all
+                });
             }
         }
+        self.note_sentences();
     }
 
     /// "2 kg plantain peels sorry banana": the feed said first is struck; what was a peel stays one.

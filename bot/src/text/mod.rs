@@ -36,6 +36,7 @@ mod signs;
 mod smells;
 mod sour;
 mod stove;
+mod thumbs;
 mod times;
 mod tokens;
 mod vowels;

@@ -5,6 +5,7 @@
 
 use super::lexicon::{Lexicon, WordId};
 use super::notions::{Cue, Cues, DayWord, Meaning, NumberWord, UnitWord};
+use super::thumbs;
 use super::tokens::{Mark, Token, TokenKind, Tokens};
 use bellyful_core::fact::{AlkaliKind, Measure};
 use bellyful_core::feeds::Feed;
@@ -152,7 +153,8 @@ pub struct Row<'a> {
 
 impl<'a> Row<'a> {
     pub fn new(text: &'a str, lexicon: &'a Lexicon) -> Row<'a> {
-        let tokens = Tokens::new(text, lexicon);
+        let mut tokens = Tokens::new(text, lexicon);
+        thumbs::spell_out(&mut tokens, lexicon);
         let mut words = Vec::with_capacity(tokens.list.len());
         let mut count = 0;
         for token in &tokens.list {

@@ -51,6 +51,9 @@ ids!(/// A notion that rules combine; the id is the key under `[cues]` in a lang
     // The talk itself
     LanguageWord = "language", Chatter = "chatter", Other = "other", Yes = "yes_word", No = "no_word",
     OutletUsual = "outlet_smell", Hypothetical = "hypothetical",
+    // Danger told sideways: who lies there and does not wake, what befalls the body, what bursts and climbs
+    Drops = "drops", Stirs = "stirs", Lifeless = "lifeless", Body = "body", Harm = "harm", Drinks = "drinks",
+    Blast = "blast", Rises = "rises", Filled = "filled", ToOthers = "to_others", Ails = "ails",
     // Figures of speech: what burns or aches only in words
     Figure = "figure", Burden = "burden", Ache = "ache", Laugh = "laugh", InWords = "in_words",
 });
@@ -69,6 +72,11 @@ impl Cues {
             i += 1;
         }
         set
+    }
+    /// The set with one cue more.
+    pub const fn and(mut self, cue: Cue) -> Cues {
+        self.0[cue as usize / 64] |= 1 << (cue as usize % 64);
+        self
     }
     pub fn insert(&mut self, cue: Cue) {
         self.0[cue as usize / 64] |= 1 << (cue as usize % 64);

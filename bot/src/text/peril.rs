@@ -1,18 +1,253 @@
-//! Peril told sideways: somebody in the tank, fire along a pipe.
+//! Peril told sideways: by who lies there, what befell them and where, in no listed phrase.
 //!
-//! Takes a clause; tells the danger that its words make together, where no listed phrase says it.
+//! Takes a clause; tells the danger that its words make together with those near them in the sentence. Each rule is of
+//! one kind: somebody in the tank, somebody overcome, a body harmed, slurry swallowed, a bang, fire that climbs, a room
+//! full of gas.
 
 use super::clauses::Clause;
 use super::nodes::Kind;
 use super::notions::{Cue, Cues};
 use super::reader::Reader;
+use super::wordlist::Side;
 use bellyful_core::fact::Sign;
+use bellyful_core::feeds::Feed;
+use std::ops::Range;
+
+/// Words of the sentence on either side that are looked at.
+const REACH: usize = 14;
+/// What harms whoever is near it.
+const HAZARD: Cues = Cues::of(&[
+    Cue::Gas,
+    Cue::GasBag,
+    Cue::Tank,
+    Cue::Stove,
+    Cue::Flame,
+    Cue::FireWord,
+    Cue::Smell,
+    Cue::Leak,
+    Cue::Hiss,
+    Cue::Slurry,
+    Cue::Pipe,
+]);
+const HAZARD_OR_INDOORS: Cues = HAZARD.and(Cue::Indoors);
+const FOLK: Cues = Cues::of(&[Cue::Folk]);
+const BEASTS: Cues = Cues::of(&[Cue::Cow, Cue::Pig, Cue::Chicken, Cue::Goat, Cue::Horse]);
 
 impl Reader<'_> {
+    pub fn perils(&mut self, clause: &Clause) {
+        const ASKED: Cues = Cues::of(&[Cue::CanI, Cue::Good4, Cue::HowMuch, Cue::HowLong, Cue::How]);
+        const LEADS: Cues = Cues::of(&[Cue::And, Cue::But, Cue::Chatter]);
+        const TOLD: Cues = Cues::of(&[
+            Cue::Enters,
+            Cue::Drops,
+            Cue::Stirs,
+            Cue::Lifeless,
+            Cue::Ails,
+            Cue::Body,
+            Cue::Drinks,
+            Cue::Blast,
+            Cue::Rises,
+            Cue::Filled,
+            Cue::FireWord,
+        ]);
+        if !clause.any(&TOLD) {
+            return;
+        }
+        // "can my son go into the tank": asked where the question opens the clause, since "can" stands in much else.
+        let first = clause.range().find(|&at| !self.node(at).any(&LEADS));
+        let asked = first.is_some_and(|at| self.node(at).any(&ASKED));
+        // What was to be done is no plan of what befell: "he bent down to stir and slumped".
+        let planned = clause.plan && (clause.has(Cue::Will) || !clause.has(Cue::PutPlan));
+        if planned || asked || self.only_supposed(clause) {
+            return;
+        }
+        self.in_the_tank(clause);
+        self.overcome(clause);
+        self.harmed(clause);
+        self.swallowed(clause);
+        self.bang(clause);
+        self.fire_on_the_pipe(clause);
+        self.fire_climbs(clause);
+        self.full_of_gas(clause);
+    }
+
+    /// The nodes of the clause's sentence within reach of `at`.
+    fn around(&self, clause: &Clause, at: usize) -> Range<usize> {
+        let sentence = self.sentence(clause);
+        at.saturating_sub(REACH).max(sentence.from)..sentence.to.min(at + REACH + 1)
+    }
+
+    /// Whether a hazard of the sort stands near `at`: "gas is full" is of the gas alone.
+    fn beside(&self, clause: &Clause, at: usize, hazards: &Cues) -> bool {
+        let around = self.around(clause, at);
+        let levelled = |i: usize| {
+            self.node(i).any(&Cues::of(&[Cue::Gas, Cue::GasBag]))
+                && (i + 1..around.end.min(i + 4)).any(|k| self.node(k).meaning.level.is_some())
+        };
+        around.clone().any(|i| self.speaks_of(i, hazards) && !levelled(i))
+    }
+
+    /// Whether a danger was told of this clause.
+    pub fn endangers(&self, clause: &Clause) -> bool {
+        self.facts.iter().rev().take(REACH).any(|(at, told)| clause.range().contains(at) && told.endangers())
+    }
+
+    /// The word at `at`, or a word within its phrase, bears one of `cues`: "dans la cuve" is one phrase.
+    pub fn speaks_of(&self, at: usize, cues: &Cues) -> bool {
+        let node = self.node(at);
+        node.any(cues) || node.kind == Kind::Phrase && self.row.words_of(at).any(|word| word.cues.any(cues))
+    }
+
+    fn is_someone(&self, at: usize) -> bool {
+        self.speaks_of(at, &FOLK) || self.node(at).any(&BEASTS)
+    }
+
+    /// "the boy bent over the pit and slumped", "she will not wake, we cooked with the window shut".
+    fn overcome(&mut self, clause: &Clause) {
+        const THINGS: Cues = Cues::of(&[Cue::Slurry, Cue::Pipe, Cue::GasBag, Cue::Flame, Cue::Stove]);
+        for at in clause.range() {
+            let falls = self.free(at, Cue::Drops) && !self.not_beside(clause, at);
+            let still = self.free(at, Cue::Ails)
+                || self.free(at, Cue::Lifeless)
+                || self.free(at, Cue::Stirs) && self.not_done(clause, at);
+            if !falls && !still {
+                continue;
+            }
+            let before = self.around(clause, at).start..at;
+            let someone = before.clone().rev().find(|&i| {
+                let node = self.node(i);
+                let food = node.feed().is_some_and(|feed| feed != Feed::Digestate) && !node.has(Cue::Tank);
+                self.is_someone(i) || food || node.quantity().is_some_and(|q| q.number.is_some())
+            });
+            let someone = someone.is_some_and(|i| self.is_someone(i));
+            // "the slurry does not move, says my son": nothing of the digester's lies nearer than they do.
+            let nearest =
+                before.rev().find(|&i| self.is_someone(i) || self.has(i, Cue::Drops) || self.speaks_of(i, &THINGS));
+            let their_own = nearest.is_some_and(|i| self.is_someone(i) || self.has(i, Cue::Drops));
+            let place = if still { HAZARD_OR_INDOORS } else { HAZARD };
+            if someone && (falls || their_own) && self.beside(clause, at, &place) {
+                self.tell_sign(at, clause.day(at), Sign::Unwell);
+                self.use_up([at]);
+                return;
+            }
+        }
+    }
+
+    /// "did not fall down", and not "fell down and does not talk".
+    fn not_beside(&self, clause: &Clause, at: usize) -> bool {
+        let after =
+            self.row.lexicon.habits.negation != Side::Before && at + 1 < clause.to && self.has(at + 1, Cue::Not);
+        after || (at.saturating_sub(2).max(clause.from)..at).any(|i| self.has(i, Cue::Not))
+    }
+
+    /// "does not get up", and not "does not get up to feed it".
+    fn not_done(&self, clause: &Clause, at: usize) -> bool {
+        // "uth nahi rahi": the denial is within a phrase that follows.
+        let after = self.row.lexicon.habits.negation != Side::Before
+            && at + 1 < clause.to
+            && self.speaks_of(at + 1, &Cues::of(&[Cue::Not]));
+        let feeds = (at + 1..clause.to.min(at + 4)).any(|i| self.has(i, Cue::Put));
+        (after || self.denied(clause, at)) && !feeds
+    }
+
+    /// "my legs are jelly since I opened the gas", "the flame took his eyebrows", "slurry in my eye, it stings".
+    fn harmed(&mut self, clause: &Clause) {
+        const NEAR: usize = 6;
+        for at in clause.range() {
+            // "a hand of bananas"
+            let fruit = at + 1 < clause.to && self.has(at + 1, Cue::Of) && self.food_follows(clause, at + 1);
+            if !self.has(at, Cue::Body) || self.node(at).used || fruit {
+                continue;
+            }
+            let around = self.around(clause, at);
+            let ends = |i: &usize| self.node(*i).mark().is_some();
+            let back = (around.start..at).rev().take(NEAR).take_while(|i| !ends(i));
+            let on = (at..around.end).take(NEAR + 1).take_while(|i| !ends(i));
+            let harm = back.chain(on).filter(|&i| self.free(i, Cue::Harm)).min_by_key(|&i| i.abs_diff(at));
+            let Some(harm) = harm else { continue };
+            let food = (at.min(harm)..at.max(harm)).any(|i| self.node(i).feed().is_some());
+            if !food && !self.denied_span(clause, at.min(harm), at.max(harm)) && self.beside(clause, at, &HAZARD) {
+                self.tell_sign(at, clause.day(at), Sign::Unwell);
+                self.use_up([at, harm]);
+                return;
+            }
+        }
+    }
+
+    fn food_follows(&self, clause: &Clause, at: usize) -> bool {
+        (at..clause.to.min(at + 3)).any(|i| self.node(i).feed().is_some())
+    }
+
+    /// "the little one drank from the slurry bucket".
+    fn swallowed(&mut self, clause: &Clause) {
+        const NEAR: usize = 6;
+        let slurry = |i: usize| {
+            self.speaks_of(i, &Cues::of(&[Cue::Slurry, Cue::Fertilizer]))
+                || self.node(i).feed() == Some(Feed::Digestate)
+        };
+        let Some(drinks) = clause.range().find(|&at| self.free(at, Cue::Drinks)) else { return };
+        let near = drinks.saturating_sub(NEAR).max(clause.from)..clause.to.min(drinks + NEAR + 1);
+        let someone = self.around(clause, drinks).any(|at| self.speaks_of(at, &FOLK));
+        if someone && near.clone().any(slurry) && !self.denied(clause, drinks) {
+            self.tell_sign(drinks, clause.day(drinks), Sign::Unwell);
+            self.use_up(near);
+        }
+    }
+
+    /// "a loud bang at the stove": no fire is named, but what bangs there burns.
+    fn bang(&mut self, clause: &Clause) {
+        const THERE: Cues =
+            Cues::of(&[Cue::Gas, Cue::GasBag, Cue::Bag, Cue::Tank, Cue::Stove, Cue::Pipe, Cue::Flame, Cue::FireWord]);
+        let Some(bang) = clause.range().find(|&at| self.free(at, Cue::Blast)) else { return };
+        // "the bag burst with a bang" is torn, and does not burn for that.
+        if !clause.has(Cue::Torn) && !self.denied(clause, bang) && self.beside(clause, bang, &THERE) {
+            self.tell_sign(bang, clause.day(bang), Sign::Fire);
+            self.use_up([bang]);
+        }
+    }
+
+    /// "flames shot up to the ceiling", "fire is climbing the hose": where no flame of a stove goes.
+    fn fire_climbs(&mut self, clause: &Clause) {
+        const THERE: Cues = Cues::of(&[Cue::BurnThing, Cue::Pipe, Cue::GasBag, Cue::Bag, Cue::Tank]);
+        const ENDS: Cues = Cues::of(&[Cue::But, Cue::If, Cue::Stove, Cue::Blue, Cue::Yellow]);
+        const FLAMES: Cues = Cues::of(&[Cue::Flame, Cue::FireWord]);
+        const SPAN: usize = 9;
+        // "flame is blue and the bag rises"; what burns elsewhere may come: "he burned rubbish and it ran to our bag".
+        let and = |i: usize| self.has(i, Cue::And) && !self.has(i, Cue::With);
+        let near = |rises: usize, of: &Cues, over_and: bool| {
+            let ends = |i: &usize| self.speaks_of(*i, &ENDS) || !over_and && and(*i);
+            let back = (clause.from.max(rises.saturating_sub(SPAN))..rises).rev().take_while(|i| !ends(i));
+            let on = (rises + 1..clause.to.min(rises + SPAN)).take_while(|i| !ends(i));
+            let near: Vec<usize> = back.chain([rises]).chain(on).collect();
+            let flame = near.iter().copied().find(|&i| self.node(i).any(of))?;
+            near.iter().any(|&i| i != flame && self.speaks_of(i, &THERE)).then_some(flame)
+        };
+        let rises = clause.range().filter(|&at| self.free(at, Cue::Rises));
+        let found = rises
+            .into_iter()
+            .find_map(|rises| near(rises, &FLAMES, false).or_else(|| near(rises, &Cues::of(&[Cue::Burning]), true)));
+        if let Some(flame) = found.filter(|&flame| !self.denied(clause, flame) && !self.is_over(clause, flame)) {
+            self.tell_sign(flame, clause.day(flame), Sign::Fire);
+            self.use_up([flame]);
+        }
+    }
+
+    /// "the room is thick with gas".
+    fn full_of_gas(&mut self, clause: &Clause) {
+        const NEAR: usize = 3;
+        let Some(full) = clause.range().find(|&at| self.free(at, Cue::Filled)) else { return };
+        let near = full.saturating_sub(NEAR).max(clause.from)..clause.to.min(full + NEAR + 1);
+        let says = |cue: Cue| near.clone().any(|i| i != full && self.speaks_of(i, &Cues::of(&[cue])));
+        if says(Cue::Gas) && says(Cue::Indoors) && !self.denied(clause, full) {
+            self.tell_sign(full, clause.day(full), Sign::GasLeak);
+            self.use_up([full]);
+        }
+    }
+
     /// "two men went down into the tank": somebody, then what takes them in, and the tank on either side of it.
-    pub fn in_the_tank(&mut self, clause: &Clause) {
+    fn in_the_tank(&mut self, clause: &Clause) {
         const REACH: usize = 5;
-        if clause.plan || clause.asks && !clause.has(Cue::Why) || !clause.has(Cue::Folk) {
+        if !clause.range().any(|at| self.speaks_of(at, &FOLK)) {
             return;
         }
         let Some(enters) = clause.range().find(|&at| self.free(at, Cue::Enters)) else { return };
@@ -20,14 +255,21 @@ impl Reader<'_> {
         let things = |from: usize| {
             (from + 1..enters).any(|at| self.node(at).feed().is_some() || self.node(at).quantity().is_some())
         };
-        let folk = (clause.from..enters).rev().take(REACH).find(|&at| self.has(at, Cue::Folk) && !things(at));
+        let folk = (clause.from..enters).rev().take(REACH).find(|&at| self.speaks_of(at, &FOLK) && !things(at));
         // "dans la cuve": the tank and what leads into it may be within a phrase.
-        let says = |at: usize, cue: Cue| self.has(at, cue) || self.row.words_of(at).any(|m| m.cues.has(cue));
+        let says = |at: usize, cue: Cue| self.speaks_of(at, &Cues::of(&[cue]));
         let tank = (folk.unwrap_or(enters)..clause.to.min(enters + REACH)).find(|&at| says(at, Cue::Tank));
         // "went down to the tank" is to feed it.
         let tank = tank.is_some_and(|tank| (tank.min(enters)..=tank.max(enters)).any(|at| says(at, Cue::In)));
         let Some(folk) = folk.filter(|_| tank) else { return };
-        if !self.denied(clause, enters) && !self.denied(clause, folk) {
+        // "went down into the tank and do not answer": the denial after the tank is of what comes then.
+        let tank_follows = (enters + 1..clause.to.min(enters + 3)).any(|at| says(at, Cue::Tank));
+        let denied = if tank_follows {
+            (clause.from..enters).rev().take(3).any(|at| self.has(at, Cue::Not))
+        } else {
+            self.denied(clause, enters) || self.denied(clause, folk)
+        };
+        if !denied {
             self.tell_sign(enters, clause.day(enters), Sign::Unwell);
             // "two men": no count of who lives here.
             self.use_up(folk.saturating_sub(1).max(clause.from)..=enters);
@@ -35,7 +277,7 @@ impl Reader<'_> {
     }
 
     /// "smoke and fire from the hose", "fire all along the pipe": no fire belongs there.
-    pub fn fire_on_the_pipe(&mut self, clause: &Clause) {
+    fn fire_on_the_pipe(&mut self, clause: &Clause) {
         const ON: Cues = Cues::of(&[Cue::Pipe, Cue::GasBag, Cue::Bag]);
         // What is said of the flame on the stove.
         const STOVE: Cues = Cues::of(&[
@@ -55,7 +297,7 @@ impl Reader<'_> {
         const REACH: usize = 5;
         let Some(fire) = clause.range().find(|&at| self.free(at, Cue::FireWord)) else { return };
         let levelled = clause.range().any(|at| self.node(at).meaning.level.is_some());
-        if clause.any(&STOVE) || levelled || clause.plan || clause.asks && !clause.has(Cue::Why) {
+        if clause.any(&STOVE) || levelled {
             return;
         }
         let near = fire.saturating_sub(REACH).max(clause.from)..clause.to.min(fire + REACH + 1);

@@ -5,21 +5,42 @@
 
 use super::clauses::{self, Clause};
 use super::nodes::{Kind, Node, Row};
-use super::notions::{Cue, Cues};
+use super::notions::{CONTROLS, Cue, Cues};
 use super::reading::{About, Ask, Control, PERHAPS_STILL, Reading, Told, Unsure};
 use super::{foods, lexicon::Lexicon, numbers, quantities, times};
 use bellyful_core::fact::{Sign, What};
+use bellyful_core::feeds::Feed;
 use chrono::NaiveDate;
+use std::cell::OnceCell;
 
 pub struct Reader<'a> {
     pub row: Row<'a>,
     pub clauses: Vec<Clause>,
+    /// By sentence, and of the text as a whole: worked out once, since rules ask for every word.
+    sentences: Vec<Sentence>,
+    said: Cues,
+    /// Whether somebody cries for help.
+    pub cries: bool,
+    /// Whether a sour smell was told before the portions.
+    pub sour_told: bool,
+    pub only_beasts: OnceCell<bool>,
     /// Facts with the node they were said at.
     pub facts: Vec<(usize, Told)>,
     pub asks: Vec<Ask>,
     pub unsure: Vec<Unsure>,
     pub control: Option<Control>,
     pub for_household: Option<String>,
+}
+
+/// What a sentence says as a whole.
+#[derive(Debug, Clone, Copy, Default)]
+pub struct Sentence {
+    pub from: usize,
+    pub to: usize,
+    pub cues: Cues,
+    /// Slurry is taken out in a clause that puts nothing in.
+    pub removes: bool,
+    pub ash: bool,
 }
 
 /// Reads `text` as one of `lexicon`'s language.
@@ -38,15 +59,60 @@ impl<'a> Reader<'a> {
         foods::join(&mut row);
         clauses::tidy(&mut row);
         let clauses = clauses::part(&row);
-        Reader {
+        let help = |control: u8| CONTROLS[usize::from(control)].1 == Control::Help;
+        let cries = row.nodes.iter().any(|node| node.kind == Kind::Phrase && node.meaning.control.is_some_and(help));
+        let mut reader = Reader {
             row,
             clauses,
+            sentences: Vec::new(),
+            said: Cues::default(),
+            cries,
+            sour_told: false,
+            only_beasts: OnceCell::new(),
             facts: Vec::new(),
             asks: Vec::new(),
             unsure: Vec::new(),
             control: None,
             for_household: None,
+        };
+        reader.note_sentences();
+        reader
+    }
+
+    /// Sums up what the sentences say; to be done again when a clause's cues are changed.
+    pub fn note_sentences(&mut self) {
+        self.sentences.clear();
+        self.said = Cues::default();
+        for clause in &self.clauses {
+            if self.sentences.len() <= clause.sentence {
+                let from = Sentence { from: clause.from, ..Sentence::default() };
+                self.sentences.resize(clause.sentence + 1, from);
+            }
+            let sentence = &mut self.sentences[clause.sentence];
+            sentence.to = clause.to;
+            sentence.cues.join(&clause.cues);
+            sentence.removes |= clause.has(Cue::Remove) && !clause.has(Cue::Put);
+            sentence.ash |= self.row.nodes[clause.range()].iter().any(|node| node.feed() == Some(Feed::Ash));
+            self.said.join(&clause.cues);
         }
+    }
+    pub fn sentence(&self, clause: &Clause) -> &Sentence {
+        &self.sentences[clause.sentence]
+    }
+    /// The clause that the node at `at` stands in, by its number.
+    pub fn clause_of(&self, at: usize) -> Option<usize> {
+        let index = self.clauses.partition_point(|clause| clause.to <= at);
+        self.clauses.get(index).filter(|clause| clause.range().contains(&at)).map(|_| index)
+    }
+    /// The clause before `clause`, if it is of the same sentence.
+    pub fn clause_before(&self, clause: &Clause) -> Option<&Clause> {
+        let index = self.clauses.partition_point(|other| other.from < clause.from);
+        index.checked_sub(1).map(|index| &self.clauses[index]).filter(|before| before.sentence == clause.sentence)
+    }
+    /// The first clause that starts after node `at`, if it is of the same sentence as `clause`.
+    pub fn clause_after(&self, clause: &Clause, at: usize) -> Option<&Clause> {
+        let index = self.clauses.partition_point(|other| other.from <= at);
+        self.clauses.get(index).filter(|next| next.sentence == clause.sentence)
     }
 
     fn read(&mut self) {
@@ -59,10 +125,9 @@ impl<'a> Reader<'a> {
         let mends = self.mends();
         for at in 0..self.clauses.len() {
             let clause = self.clauses[at].clone();
-            self.in_the_tank(&clause);
+            self.perils(&clause);
             self.measured(&clause);
             self.set_up(&clause);
-            self.fire_on_the_pipe(&clause);
             self.flame(&clause);
             self.signs(&clause);
             self.gas(&clause);
@@ -153,7 +218,7 @@ impl<'a> Reader<'a> {
 
     /// A danger is long over only where its own sentence says so, and nothing says that it goes on.
     fn danger_day(&self, at: usize, day: i32) -> i32 {
-        let Some(index) = self.clauses.iter().position(|clause| clause.range().contains(&at)) else { return day };
+        let Some(index) = self.clause_of(at) else { return day };
         let clause = &self.clauses[index];
         let own = !clause.days.is_empty();
         let is_so = if own { at > clause.from && self.has(at - 1, Cue::Is) } else { clause.present };
@@ -172,7 +237,7 @@ impl<'a> Reader<'a> {
 
     /// Whether anything of the sort was said anywhere in the text.
     pub fn anywhere(&self, cues: &Cues) -> bool {
-        self.clauses.iter().any(|clause| clause.any(cues))
+        self.said.any(cues)
     }
 
     /// Whether what stands at `at` is denied, by the language's order of "not".
@@ -262,7 +327,7 @@ impl<'a> Reader<'a> {
 
     /// A thing or doing of its own between a denial and a sign: the denial belongs to it.
     fn ends_denial(&self, node: &Node) -> bool {
-        const OWN: Cues = Cues::of(&[Cue::Put, Cue::Cook, Cue::Flame]);
+        const OWN: Cues = Cues::of(&[Cue::Put, Cue::Cook, Cue::Flame, Cue::Stirs]);
         node.kind == Kind::Phrase && (node.any(&OWN) || node.meaning.level.is_some() || node.feed().is_some())
     }
 }

@@ -81,7 +81,9 @@ impl Reader<'_> {
                             ]))
                     })
                     .find(|&i| found(i));
-                if clause.any(&DOINGS) {
+                // "2000 L tank we put 60 kg dung": what goes in is told after the tank.
+                let done = clause.range().find(|&i| self.node(i).any(&DOINGS));
+                if done.is_some_and(|done| after.is_none_or(|after| done < after || after > at + 1)) {
                     after = None;
                 }
                 before.or(after)
@@ -252,8 +254,7 @@ impl Reader<'_> {
                     return;
                 }
                 // "moro no interior, em Quixadá"
-                let next =
-                    self.clauses.iter().find(|next| next.from > clause.to && next.sentence == clause.sentence).cloned();
+                let next = self.clause_after(clause, clause.to).cloned();
                 if let Some(next) = next.filter(|_| start == clause.to) {
                     let start = (next.from..next.to).find(|&i| !self.leads_to_name(i)).unwrap_or(next.to);
                     if let Some(end) = self.name_end(start, next.to) {

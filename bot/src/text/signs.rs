@@ -23,7 +23,7 @@ const PAIRS: &[(&[Cue], &[Cue], Sign, usize)] = &[
     (&[Cue::GasBag, Cue::Bag], &[Cue::Torn, Cue::Cracked], Sign::BagTorn, 6),
     (&[Cue::BurnThing, Cue::Pipe, Cue::GasBag, Cue::Bag, Cue::Indoors, Cue::Tank], &[Cue::Burning], Sign::Fire, 5),
     (&[Cue::Gas], &[Cue::Escape], Sign::GasLeak, 6),
-    (&[Cue::Gas, Cue::Pipe, Cue::GasBag, Cue::Stove, Cue::Bag, Cue::Tank], &[Cue::Hiss], Sign::GasLeak, 7),
+    (&[Cue::Gas, Cue::Pipe, Cue::GasBag, Cue::Stove, Cue::Bag, Cue::Tank], &[Cue::Hiss], Sign::GasLeak, 12),
 ];
 
 impl Reader<'_> {
@@ -75,7 +75,7 @@ impl Reader<'_> {
     }
 
     /// "if it smells of gas": nothing is told. A word that is "yes" as well as "if" supposes nothing at the start.
-    fn only_supposed(&self, clause: &Clause) -> bool {
+    pub(super) fn only_supposed(&self, clause: &Clause) -> bool {
         clause.range().any(|at| {
             let node = self.node(at);
             let supposes = node.kind == Kind::Phrase && (node.has(Cue::If) || node.has(Cue::Hypothetical));
@@ -99,8 +99,11 @@ impl Reader<'_> {
                 continue;
             }
             let sign = match sign {
-                Sign::EggSmell if clause.has(Cue::Indoors) && !clause.has(Cue::Outlet) => Sign::GasLeak,
+                Sign::EggSmell if self.indoors(clause) && !clause.has(Cue::Outlet) => Sign::GasLeak,
                 Sign::EggSmell if clause.asks && clause.any(&Cues::of(&[Cue::CanI, Cue::Good4])) => continue,
+                Sign::BadSmell if self.indoors(clause) && self.is_of_eggs(clause, at) && !clause.has(Cue::Outlet) => {
+                    Sign::GasLeak
+                }
                 Sign::BadSmell if self.is_of_gas(clause, at) && !clause.has(Cue::Outlet) => Sign::GasLeak,
                 Sign::GasLeak if clause.has(Cue::OutletUsual) => continue,
                 other => other,
@@ -136,6 +139,12 @@ impl Reader<'_> {
                 continue;
             }
             self.use_up([said]);
+            // "the beans burned and the house is full of smoke": the beans did.
+            let and = |i: usize| self.has(i, Cue::And) && self.node(i).kind == Kind::Phrase;
+            let food = sign == Sign::Fire && (clause.from..said).any(|i| self.node(i).feed().is_some());
+            if food && (said + 1..thing).any(and) {
+                continue;
+            }
             let denied = self.denied_span(clause, said, said) || thing < said && self.denied(clause, thing);
             if !denied && !(sign == Sign::Fire && clause.any(&Cues::of(&[Cue::Flame])) && !clause.has(Cue::BurnThing)) {
                 self.tell_sign(said, clause.day(said), sign);
@@ -219,7 +228,7 @@ impl Reader<'_> {
             Cue::Stove,
         ]));
         let of = ours || self.has(at, Cue::Wrong) && !self.said_of_another(clause, at);
-        if of && !clause.asks && !self.denied(clause, at) {
+        if of && !clause.asks && !self.endangers(clause) && !self.denied(clause, at) {
             self.use_up([at]);
             self.doubt(About::Sign, clause.from, clause.to);
         }

@@ -6,6 +6,7 @@ use super::reader::Reader;
 use super::reading::Told;
 use bellyful_core::fact::{GasLevel, Sign, What};
 use bellyful_core::feeds::Feed;
+use std::collections::HashSet;
 
 impl Reader<'_> {
     pub fn smells(&mut self, clause: &Clause) {
@@ -44,7 +45,9 @@ impl Reader<'_> {
                 // The leak was told by a phrase that has the gas in it.
                 None if (clause.range()).any(|i| self.node(i).meaning.sign == Some(Sign::GasLeak)) => {}
                 // "the food smells good"
-                None if self.smells_good(clause, at) => self.use_up(clause.range()),
+                None if self.smells_good(clause, at) || self.smells_of_dinner(clause, at) => {
+                    self.use_up(clause.range())
+                }
                 None => self.tell_sign(at, day, Sign::BadSmell),
             }
             self.use_up(words);
@@ -53,8 +56,12 @@ impl Reader<'_> {
 
     /// "strong smell of gas", "gas ki tez badbu": a smell listed as bad is gas when only joints stand between.
     pub fn is_of_gas(&self, clause: &Clause, at: usize) -> bool {
-        const JOINTS: Cues = Cues::of(&[Cue::Of, Cue::Is, Cue::In, Cue::Modifier, Cue::Stink, Cue::About]);
-        let joint = |i: &usize| self.node(*i).any(&JOINTS) || self.node(*i).number().is_some_and(|n| n.weak);
+        const JOINTS: Cues = Cues::of(&[Cue::Of, Cue::Is, Cue::In, Cue::Modifier, Cue::Stink, Cue::About, Cue::My]);
+        let joint = |i: &usize| {
+            let node = self.node(*i);
+            let little = node.has(Cue::Other) && !self.row.is_long(node);
+            node.any(&JOINTS) || little || node.number().is_some_and(|n| n.weak)
+        };
         let gas = |i: usize| self.has(i, Cue::Gas) && self.node(i).meaning.level.is_none();
         let after = (at + 1..clause.to).find(|i| !joint(i) || gas(*i));
         let before = (clause.from..at).rev().find(|i| !joint(i) || gas(*i));
@@ -69,9 +76,9 @@ impl Reader<'_> {
 
     /// "the joint whistles and the smell is strong": the smell is the leak's.
     pub fn only_the_leak_smells(&mut self) {
-        let sentence = |at: usize| self.clauses.iter().find(|clause| clause.range().contains(&at)).map(|c| c.sentence);
+        let sentence = |at: usize| self.clause_of(at).map(|index| self.clauses[index].sentence);
         let is = |what: &What, of: Sign| matches!(what, What::Sign { sign } if *sign == of);
-        let leaks: Vec<_> =
+        let leaks: HashSet<_> =
             self.facts.iter().filter(|(_, told)| is(&told.what, Sign::GasLeak)).map(|&(at, _)| sentence(at)).collect();
         let kept = |(at, told): &(usize, Told)| !(is(&told.what, Sign::BadSmell) && leaks.contains(&sentence(*at)));
         let facts = self.facts.iter().filter(|told| kept(told)).cloned().collect();
@@ -81,6 +88,26 @@ impl Reader<'_> {
     fn smells_good(&self, clause: &Clause, at: usize) -> bool {
         (at.saturating_sub(2).max(clause.from)..(at + 3).min(clause.to))
             .any(|i| self.node(i).meaning.level == Some(GasLevel::Good))
+    }
+
+    /// "that bad egg stink"
+    pub fn is_of_eggs(&self, clause: &Clause, at: usize) -> bool {
+        let eggs = |i: usize| self.has(i, Cue::RottenEgg) || self.node(i).feed() == Some(Feed::Egg);
+        (at.saturating_sub(2).max(clause.from)..clause.to.min(at + 4)).any(eggs)
+    }
+
+    /// Whether a room is named, in a word or within a phrase.
+    pub fn indoors(&self, clause: &Clause) -> bool {
+        clause.range().any(|at| self.speaks_of(at, &Cues::of(&[Cue::Indoors])))
+    }
+
+    /// "the kitchen smells of fried fish"
+    fn smells_of_dinner(&self, clause: &Clause, at: usize) -> bool {
+        const JOINTS: Cues = Cues::of(&[Cue::Of, Cue::Modifier, Cue::With, Cue::In, Cue::Put]);
+        let joint = |i: &usize| self.node(*i).feed().is_none() && self.node(*i).any(&JOINTS);
+        let of = (at + 1..clause.to).find(|i| !joint(i));
+        let dish = of.and_then(|i| self.node(i).feed()).is_some_and(|feed| !matches!(feed, Feed::Egg | Feed::Eggshell));
+        dish && clause.has(Cue::Indoors) && !clause.any(&Cues::of(&[Cue::Stink, Cue::Sour, Cue::Tank, Cue::Outlet]))
     }
 
     fn smell_words(&self, clause: &Clause, at: usize) -> Vec<usize> {
@@ -97,7 +124,7 @@ impl Reader<'_> {
                 || self.node(i).meaning.feed == Some(Feed::Egg)
                 || self.node(i).meaning.feed == Some(Feed::Eggshell)
         };
-        let indoors = clause.has(Cue::Indoors);
+        let indoors = self.indoors(clause);
         let mut best: Option<(usize, usize, Sign)> = None;
         for i in clause.range() {
             let apart = i.abs_diff(at);

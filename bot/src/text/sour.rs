@@ -13,11 +13,8 @@ impl Reader<'_> {
         const ELSEWHERE: Cues = Cues::of(&[Cue::Put]);
         let food = |i: usize| self.node(i).feed().is_some_and(|feed| feed != Feed::Digestate);
         // "added ash because it was sour": what is mended, told already.
-        let mended = self
-            .clauses
-            .iter()
-            .filter(|near| near.sentence == clause.sentence)
-            .any(|near| near.any(&MENDS) || near.range().any(|at| self.node(at).feed() == Some(Feed::Ash)));
+        let sentence = self.sentence(clause);
+        let mended = sentence.cues.any(&MENDS) || sentence.ash;
         if mended || clause.any(&ELSEWHERE) || clause.range().any(food) || clause.asks && !clause.has(Cue::Why) {
             return;
         }

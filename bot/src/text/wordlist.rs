@@ -47,9 +47,22 @@ pub struct Habits {
     /// Short forms of a word: (typed, meant).
     #[serde(default)]
     pub aliases: Vec<(String, String)>,
+    /// Figures typed for the words they sound like.
+    #[serde(default)]
+    pub figures: Vec<Figure>,
     /// Words whose accents matter.
     #[serde(default)]
     pub distinct: Vec<String>,
+}
+
+/// "2" for "to", and before "much" for "too".
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Figure {
+    pub figure: String,
+    pub word: String,
+    #[serde(default)]
+    pub degree: Option<String>,
 }
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]

@@ -5,7 +5,8 @@ use super::super::foods::counted;
 use super::super::nodes::{Kind, Node, Number, Quantity};
 use super::super::notions::{Cue, Cues, UnitWord};
 use super::super::reader::Reader;
-use bellyful_core::fact::{AlkaliKind, Sign, What};
+use super::super::wordlist::Side;
+use bellyful_core::fact::AlkaliKind;
 use bellyful_core::feeds::Feed;
 
 /// What an amount can be of.
@@ -140,7 +141,7 @@ impl Reader<'_> {
         if let Some(feed) = node.feed() {
             return Some(Thing::Feed(feed));
         }
-        if node.has(Cue::Slurry) && clause.has(Cue::Put) && self.swaps(clause) {
+        if node.has(Cue::Slurry) && clause.has(Cue::Put) && (self.swaps(clause) || self.measured_out(clause, at)) {
             return Some(Thing::Feed(Feed::Digestate));
         }
         if node.has(Cue::Water) {
@@ -154,12 +155,28 @@ impl Reader<'_> {
 
     /// "took out 400 L and put in 400 L slurry": what goes in comes from a tank too.
     fn swaps(&self, clause: &Clause) -> bool {
-        self.clauses.iter().any(|near| near.sentence == clause.sentence && near.has(Cue::Remove) && !near.has(Cue::Put))
+        self.sentence(clause).removes
+    }
+
+    /// "put 200 kg slurry": slurry by the measure goes in, where no garden is spoken of.
+    fn measured_out(&self, clause: &Clause, slurry: usize) -> bool {
+        const JOINTS: Cues = Cues::of(&[Cue::Of, Cue::Modifier, Cue::My]);
+        let measured = |at: usize| {
+            let Some(quantity) = self.node(at).quantity().filter(|q| q.number.is_some() && !q.implied) else {
+                return false;
+            };
+            matches!(quantity.unit, Some(UnitWord::Mass(_) | UnitWord::Volume(_) | UnitWord::Of(_)))
+        };
+        let joint = |at: &usize| self.node(*at).any(&JOINTS) && self.node(*at).quantity().is_none();
+        let before = (clause.from..slurry).rev().find(|at| !joint(at));
+        let after = (slurry + 1..clause.to).find(|at| !joint(at));
+        let after = after.filter(|_| self.row.lexicon.habits.number == Side::After);
+        !clause.any(&Cues::of(&[Cue::Crops, Cue::Remove]))
+            && (before.is_some_and(measured) || after.is_some_and(measured))
     }
 
     fn mends_sourness(&self, clause: &Clause) -> bool {
-        self.clauses.iter().any(|near| near.sentence == clause.sentence && near.any(&Cues::of(&[Cue::Mend, Cue::Sour])))
-            || self.facts.iter().any(|(_, told)| matches!(told.what, What::Sign { sign: Sign::SourSmell }))
+        self.sour_told || self.sentence(clause).cues.any(&Cues::of(&[Cue::Mend, Cue::Sour]))
     }
 
     fn share(&self, clause: &Clause, at: usize) -> Option<f64> {

@@ -78,7 +78,8 @@ impl Reader<'_> {
             clause.any(&Cues::of(&[Cue::Cook, Cue::Lasted])) && !clause.has(Cue::Put) || self.timed_food(clause);
         // "it smells of vinegar, acid"
         let tasted = !doing && (from..=to).all(|i| self.node(i).feed().is_none() || self.has(i, Cue::Sour));
-        if cooks || clause.has(Cue::Blocked) || tasted && (from..=to).any(|i| self.has(i, Cue::Sour)) {
+        let burns = clause.has(Cue::Burning) && !doing;
+        if cooks || burns || clause.has(Cue::Blocked) || tasted && (from..=to).any(|i| self.has(i, Cue::Sour)) {
             return false;
         }
         let water_only = (from..=to).all(|i| self.node(i).feed().is_none());
@@ -91,7 +92,7 @@ impl Reader<'_> {
 
     /// "water, 2 buckets": the clause after this one says how much, and no more.
     fn amount_follows(&self, clause: &Clause) -> bool {
-        let next = self.clauses.iter().find(|next| next.from > clause.from && next.sentence == clause.sentence);
+        let next = self.clause_after(clause, clause.from);
         next.is_some_and(|next| {
             let amounts = next.range().filter(|&at| self.node(at).quantity().is_some_and(|q| q.amount().is_some()));
             amounts.count() == 1

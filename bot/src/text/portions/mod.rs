@@ -15,7 +15,9 @@ use super::nodes::Kind;
 use super::notions::{Cue, Cues, UnitWord};
 use super::reader::Reader;
 use super::reading::About;
-use atoms::Atom;
+use atoms::{Atom, Piece};
+use bellyful_core::fact::{Sign, What};
+use bellyful_core::feeds::Feed;
 
 /// What a clause makes of its portions.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -28,6 +30,7 @@ pub(super) enum Purpose {
 
 impl Reader<'_> {
     pub fn portions(&mut self) {
+        self.sour_told = self.facts.iter().any(|(_, told)| matches!(told.what, What::Sign { sign: Sign::SourSmell }));
         // Clauses that go on a list are read as one.
         let mut at = 0;
         while at < self.clauses.len() {
@@ -87,6 +90,16 @@ impl Reader<'_> {
         if self.half_the_tank(&clause) {
             return;
         }
+        // "he burned rubbish and it ran to our gas bag": what is told with a danger, in no amount, went in nowhere.
+        let amount = |atom: &Atom| matches!(atom.what, Piece::Amount(q) if !q.implied && q.number.is_some());
+        if self.endangers(&clause) && !self.done_here(&clause) && !atoms.iter().any(amount) {
+            return;
+        }
+        // "threw the eggs to the dogs"
+        if clause.has(Cue::ToOthers) && !clause.any(&Cues::of(&[Cue::Tank, Cue::Slurry])) {
+            self.use_up(atoms.iter().map(|atom| atom.at));
+            return;
+        }
         if self.for_people(&clause, &atoms) {
             self.use_up(atoms.iter().map(|atom| atom.at));
             return;
@@ -143,10 +156,21 @@ impl Reader<'_> {
                     && next.any(&Cues::of(&[Cue::Seed]))
                     && next.range().all(|i| self.node(i).feed().is_none())
             });
-        if starts {
+        if starts || self.filled_it(clause) {
             return Purpose::Seeded;
         }
         if clause.habit { Purpose::Usual } else { Purpose::Fed }
+    }
+
+    /// "tank 1000 L, 8 buckets of dung 3 weeks ago": told with the tank, dung of long ago is what it was started with.
+    fn filled_it(&self, clause: &Clause) -> bool {
+        const LONG_AGO: i32 = -7;
+        let starter = |feed: Feed| feed == Feed::Digestate || feed.id().ends_with("manure");
+        let mut feeds = clause.range().filter_map(|at| self.node(at).feed()).peekable();
+        let tank = self.facts.iter().any(|(_, told)| matches!(told.what, What::Tank { .. }));
+        let fed = self.facts.iter().any(|(_, told)| matches!(told.what, What::Fed { .. }));
+        let long_ago = clause.days.last().is_some_and(|&(_, day)| day <= LONG_AGO);
+        tank && !fed && long_ago && !clause.habit && feeds.peek().is_some() && feeds.all(starter)
     }
 
     /// "emptied half the tank"

@@ -3,7 +3,7 @@
 use super::super::clauses::Clause;
 use super::super::foods::counted;
 use super::super::measured::round;
-use super::super::nodes::Kind;
+use super::super::nodes::{Kind, When};
 use super::super::notions::{Cue, Cues, UnitWord};
 use super::super::reader::Reader;
 use super::super::reading::{About, Told};
@@ -31,7 +31,10 @@ impl Reader<'_> {
     ) {
         let from = things.iter().map(|a| a.at).chain(amount.map(|a| a.at)).min().unwrap_or(clause.from);
         let to = things.iter().map(|a| a.at).chain(amount.map(|a| a.at)).max().unwrap_or(clause.from);
-        let day = self.portion_day(clause, from);
+        let day = match purpose {
+            Purpose::Seeded => self.start_day(clause).unwrap_or_else(|| self.portion_day(clause, from)),
+            _ => self.portion_day(clause, from),
+        };
         let doing = self.done_here(clause);
         let first = things.first().and_then(Atom::thing);
         if let Some(thing) = things.first()
@@ -232,7 +235,7 @@ impl Reader<'_> {
             matches!(quantity.unit, Some(UnitWord::Volume(_))) && !quantity.implied && quantity.sized.is_none();
         let (fed_at, told) = self.facts.last()?;
         let fed = matches!(told.what, What::Fed { amount: Some(_), unit: Some(Unit::Kg), .. }) && *fed_at < amount.at;
-        let here = self.clauses.iter().any(|near| near.range().contains(fed_at) && near.sentence == clause.sentence);
+        let here = self.clause_of(*fed_at).is_some_and(|index| self.clauses[index].sentence == clause.sentence);
         let beside = (*fed_at..amount.at).all(|at| {
             let node = self.node(at);
             let little = self.ordinary(at) && !self.row.is_long(node);
@@ -247,9 +250,9 @@ impl Reader<'_> {
 
     /// "I forgot water, so added one bucket": the clause before names water, and nothing is fed in the text.
     fn water_was_meant(&self, clause: &Clause) -> bool {
-        let before = self.clauses.iter().take_while(|before| before.to <= clause.from).last();
+        let before = self.clause_before(clause);
         let denied = Cues::of(&[Cue::PutNot, Cue::Not, Cue::Without, Cue::DontKnow]);
-        before.is_some_and(|before| before.sentence == clause.sentence && before.has(Cue::Water) && before.any(&denied))
+        before.is_some_and(|before| before.has(Cue::Water) && before.any(&denied))
             && self.row.nodes.iter().all(|node| node.feed().is_none())
     }
 
@@ -265,9 +268,8 @@ impl Reader<'_> {
     fn amount_came_before(&mut self, clause: &Clause, water: usize) -> bool {
         let Some((at, told)) = self.facts.last() else { return false };
         let What::Fed { feed: Feed::FoodWaste, amount: Some(amount), unit } = told.what else { return false };
-        let unnamed = self.clauses.iter().any(|before| {
-            before.range().contains(at)
-                && before.sentence == clause.sentence
+        let unnamed = self.clause_of(*at).map(|index| &self.clauses[index]).is_some_and(|before| {
+            before.sentence == clause.sentence
                 && before.to < clause.from
                 && before.range().all(|i| self.node(i).feed().is_none())
         });
@@ -318,11 +320,16 @@ impl Reader<'_> {
         self.tell(at, dated.then_some(day), what);
     }
 
+    /// "started 3 weeks ago with 8 buckets of dung"
+    fn start_day(&self, clause: &Clause) -> Option<i32> {
+        let ago = |at: usize| if let Some(When::Ago(days)) = self.node(at).when() { Some(-days) } else { None };
+        clause.range().find_map(ago)
+    }
+
     fn portion_day(&self, clause: &Clause, at: usize) -> i32 {
         // The clause may be a list of several; days stand in the first.
-        self.clauses
-            .iter()
-            .find(|c| c.range().contains(&at))
+        self.clause_of(at)
+            .map(|index| &self.clauses[index])
             .map_or_else(|| clause.day(at), |own| if own.days.is_empty() { clause.day(at) } else { own.day(at) })
     }
 
