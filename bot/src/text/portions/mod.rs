@@ -96,7 +96,11 @@ impl Reader<'_> {
             return;
         }
         // "threw the eggs to the dogs"
-        if clause.has(Cue::ToOthers) && !clause.any(&Cues::of(&[Cue::Tank, Cue::Slurry])) {
+        let given = clause.has(Cue::ToOthers) && !clause.any(&Cues::of(&[Cue::Tank, Cue::Slurry]));
+        // "poured 5 buckets of slurry at the trees"
+        let poured =
+            clause.has(Cue::Crops) && clause.has(Cue::Slurry) && !clause.any(&Cues::of(&[Cue::Remove, Cue::Tank]));
+        if given || poured && clause.range().all(|at| self.node(at).feed().is_none()) {
             self.use_up(atoms.iter().map(|atom| atom.at));
             return;
         }
