@@ -70,6 +70,9 @@ pub struct Talk {
     /// The number its story goes on under, once closed; the number it came from, where the tank began anew.
     pub goes_on: Option<i64>,
     pub came_from: Option<i64>,
+    /// They asked for a person, and nobody has seen to them since.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub asked_at: Option<DateTime<Utc>>,
     /// They told of danger, and have not texted since.
     pub alarmed: bool,
     /// The last day on which we started a text: never more than one a day.
@@ -85,6 +88,13 @@ pub struct Talk {
     pub count: u32,
     /// Staff lifted the daily cap until then.
     pub uncapped_until: Option<DateTime<Utc>>,
+}
+
+impl Talk {
+    /// Somebody had seen to the household by then: what was asked before is answered.
+    pub fn seen_to(&mut self, done_at: Option<DateTime<Utc>>) {
+        self.asked_at = self.asked_at.filter(|asked_at| done_at.is_none_or(|done_at| done_at < *asked_at));
+    }
 }
 
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]

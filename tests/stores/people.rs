@@ -1,8 +1,11 @@
 //! Who sent a text, and what a turn gets to see of them.
 
 use crate::keeping::{family, moment, phone};
+use crate::order::text;
 use bellyful::household::{Decision, KeptTwin, Sender};
+use bellyful::mind::Mind;
 use bellyful::store::{Cause, NewStaff, Wanted};
+use bellyful::workbench::work_all;
 use bellyful_core::fact::{Fact, What};
 use bellyful_core::twin::Twin;
 use bellyful_core::units::Day;
@@ -137,6 +140,28 @@ async fn years_of_checkpoints_take_little_room_and_the_last_weeks_are_all_there(
         }
         let kept = kept.len();
         assert!(kept < 20, "{kept} of 200 are kept");
+    })
+    .await;
+}
+
+#[tokio::test]
+async fn who_asked_for_a_person_is_on_the_list_until_somebody_has_seen_to_them() {
+    let mind = Mind::new(None, 1).unwrap();
+    on_each_store(async |store| {
+        let asked = async || {
+            let listed = store.overview().await.unwrap().remove(0).household.talk.asked_at;
+            assert_eq!(store.situation_of(1).await.unwrap().household.unwrap().talk.asked_at, listed);
+            listed
+        };
+        for (minute, words) in ["fed 3 kg scraps 6 L water", "please send somebody"].into_iter().enumerate() {
+            store.accept(&[text("+15550100", words, words, minute as i64 * 60)]).await.unwrap();
+            work_all(&store, &mind, moment(minute as i64 * 60 + 20)).await.unwrap();
+        }
+        assert!(asked().await.is_some());
+        store.take_care(1, "person", "Asha", moment(600)).await.unwrap();
+        assert!(asked().await.is_some(), "somebody sees to it, nobody has yet");
+        store.end_care(1, "Asha", moment(900)).await.unwrap();
+        assert_eq!(asked().await, None);
     })
     .await;
 }

@@ -99,6 +99,7 @@ today-taken-by = { $name } sees to it.
 today-done-by = Seen to by { $name }.
 today-alarm = { $signs } told { $when }, nobody has taken it
 today-danger-open = Told of danger; not yet seen to
+today-asked = Asked for a person { $when }
 today-never = Has not texted yet
 today-silent = { $n ->
     [one] No text for a day
@@ -121,6 +122,7 @@ spark-cooked = Cooked in the last 30 days: { $total } min on { $n ->
 }
 need-danger = Danger
 need-souring = Souring
+need-person = Asked for a person
 need-silent = Silent
 need-rest = Resting
 need-leak = Leak?

@@ -327,6 +327,7 @@ staff-needs = { $count ->
 staff-needs-item = { $name }: { $need ->
     [danger] DANGER
     [souring] souring
+    [person] wants a person
     [silent] silent
     [rest] resting
    *[leak] leak?

@@ -99,6 +99,7 @@ today-taken-by = { $name } se encarga.
 today-done-by = Atendido por { $name }.
 today-alarm = { $signs }, avisado { $when }; nadie se ha encargado
 today-danger-open = Avisó de un peligro; aún sin atender
+today-asked = Pidió hablar con alguien { $when }
 today-never = Todavía no ha escrito
 today-silent = { $n ->
     [one] Un día sin mensajes
@@ -121,6 +122,7 @@ spark-cooked = Cocinado en los últimos 30 días: { $total } min en { $n ->
 }
 need-danger = Peligro
 need-souring = Se agria
+need-person = Pide a alguien
 need-silent = Callado
 need-rest = En reposo
 need-leak = ¿Fuga?

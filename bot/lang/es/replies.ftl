@@ -326,6 +326,7 @@ staff-needs = { $count ->
 staff-needs-item = { $name }: { $need ->
     [danger] PELIGRO
     [souring] agriandose
+    [person] pide a alguien
     [silent] sin noticias
     [rest] en descanso
    *[leak] ¿fuga?

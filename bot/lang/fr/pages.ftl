@@ -99,6 +99,7 @@ today-taken-by = { $name } s'en occupe.
 today-done-by = Réglé par { $name }.
 today-alarm = { $signs }, signalé { $when } ; personne ne s'en occupe
 today-danger-open = Danger signalé ; pas encore réglé
+today-asked = A demandé quelqu'un { $when }
 today-never = N'a pas encore écrit
 today-silent = { $n ->
     [one] Pas de message depuis un jour
@@ -121,6 +122,7 @@ spark-cooked = Cuisson ces 30 derniers jours : { $total } min en { $n ->
 }
 need-danger = Danger
 need-souring = S'acidifie
+need-person = Demande quelqu'un
 need-silent = Silencieux
 need-rest = Au repos
 need-leak = Fuite ?

@@ -326,6 +326,7 @@ staff-needs = { $count ->
 staff-needs-item = { $name }: { $need ->
     [danger] DANGER
     [souring] devient aigre
+    [person] demande quelqu'un
     [silent] sans nouvelles
     [rest] au repos
    *[leak] fuite?

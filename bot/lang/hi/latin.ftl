@@ -318,6 +318,7 @@ staff-needs = { $count ->
 staff-needs-item = { $name }: { $need ->
     [danger] KHATRA
     [souring] khatta
+    [person] kisi ko bulaya
     [silent] khabar nahi
     [rest] aaram par
    *[leak] leak?

@@ -99,6 +99,7 @@ today-taken-by = { $name } देख रहे हैं।
 today-done-by = { $name } ने देख लिया।
 today-alarm = { $signs }, { $when } को बताया; किसी ने ज़िम्मा नहीं लिया
 today-danger-open = ख़तरा बताया था; अभी देखा नहीं गया
+today-asked = { $when } को किसी से बात करने को कहा
 today-never = अभी तक नहीं लिखा
 today-silent = { $n ->
     [one] { $n } दिन से कोई संदेश नहीं
@@ -115,6 +116,7 @@ spark-fed = पिछले 30 दिन में डाला: { $n } दि�
 spark-cooked = पिछले 30 दिन में पकाया: { $n } दिन में { $total } मिनट
 need-danger = ख़तरा
 need-souring = खट्टा हो रहा
+need-person = किसी को बुलाया
 need-silent = चुप
 need-rest = आराम पर
 need-leak = रिसाव?

@@ -318,6 +318,7 @@ staff-needs = { $count ->
 staff-needs-item = { $name }: { $need ->
     [danger] खतरा
     [souring] खट्टी
+    [person] किसी को बुलाया
     [silent] खबर नहीं
     [rest] आराम पर
    *[leak] लीक?

@@ -99,6 +99,7 @@ today-taken-by = { $name } está cuidando.
 today-done-by = Resolvido por { $name }.
 today-alarm = { $signs }, avisado { $when }; ninguém assumiu
 today-danger-open = Avisou de perigo; ainda não resolvido
+today-asked = Pediu para falar com alguém { $when }
 today-never = Ainda não escreveu
 today-silent = { $n ->
     [one] Um dia sem mensagem
@@ -121,6 +122,7 @@ spark-cooked = Fogão nos últimos 30 dias: { $total } min em { $n ->
 }
 need-danger = Perigo
 need-souring = Azedando
+need-person = Pede alguém
 need-silent = Sem notícia
 need-rest = Em repouso
 need-leak = Vazamento?

@@ -326,6 +326,7 @@ staff-needs = { $count ->
 staff-needs-item = { $name }: { $need ->
     [danger] PERIGO
     [souring] a azedar
+    [person] pede alguém
     [silent] sem noticias
     [rest] em descanso
    *[leak] fuga?

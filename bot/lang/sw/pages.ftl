@@ -99,6 +99,7 @@ today-taken-by = { $name } anashughulikia.
 today-done-by = Imeshughulikiwa na { $name }.
 today-alarm = { $signs }, iliripotiwa { $when }; hakuna aliyeichukua
 today-danger-open = Hatari iliripotiwa; bado haijashughulikiwa
+today-asked = Aliomba kuzungumza na mtu { $when }
 today-never = Hajatuma ujumbe bado
 today-silent = { $n ->
     [one] Siku moja bila ujumbe
@@ -115,6 +116,7 @@ spark-fed = Lishe ya siku 30 zilizopita: kg { $total } kwa siku { $n }
 spark-cooked = Kupika kwa siku 30 zilizopita: dak { $total } kwa siku { $n }
 need-danger = Hatari
 need-souring = Inachacha
+need-person = Anaomba mtu
 need-silent = Kimya
 need-rest = Inapumzika
 need-leak = Inavuja?

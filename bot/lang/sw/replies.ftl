@@ -319,6 +319,7 @@ staff-needs = { $count ->
 staff-needs-item = { $name }: { $need ->
     [danger] HATARI
     [souring] inachacha
+    [person] anaomba mtu
     [silent] kimya
     [rest] inapumzika
    *[leak] inavuja?

@@ -19,7 +19,7 @@ pub const CARE_HOURS: i64 = 20;
 
 ids!(/// Why a household needs somebody, the most pressing first.
     Need {
-    Danger = "danger", Souring = "souring", Silent = "silent", Rest = "rest", Leak = "leak", StartUp = "start_up",
+    Danger = "danger", Souring = "souring", Person = "person", Silent = "silent", Rest = "rest", Leak = "leak", StartUp = "start_up",
     Watch = "watch", Well = "well",
 });
 
@@ -28,7 +28,7 @@ impl Need {
     pub fn class(self) -> &'static str {
         match self {
             Need::Danger | Need::Souring => "red",
-            Need::Rest | Need::Leak | Need::Silent => "amber",
+            Need::Person | Need::Rest | Need::Leak | Need::Silent => "amber",
             Need::StartUp | Need::Watch => "blue",
             Need::Well => "green",
         }
@@ -38,7 +38,7 @@ impl Need {
     }
     /// Somebody should go or call.
     pub fn is_pressing(self) -> bool {
-        matches!(self, Need::Danger | Need::Souring | Need::Silent | Need::Rest | Need::Leak)
+        matches!(self, Need::Danger | Need::Souring | Need::Person | Need::Silent | Need::Rest | Need::Leak)
     }
 }
 
@@ -49,12 +49,14 @@ pub fn need(household: &Household, alarms: usize, care: Option<&Care>, now: Date
     let heard = household.talk.last_heard.unwrap_or_else(|| local_day(household.since, &household.time_zone));
     let silent = today.since(heard) >= SILENT_DAYS;
     let danger = alarms > 0 || care.is_some_and(|care| care.need == Need::Danger.id() && care.done_at.is_none());
+    let asked = household.talk.asked_at.is_some();
     if household.talk.closed {
         return (if danger { Need::Danger } else { Need::Well }, 0.0);
     }
     let Some(last) = &household.talk.last_advice else {
         let need = match () {
             () if danger => Need::Danger,
+            () if asked => Need::Person,
             () if silent => Need::Silent,
             () => Need::StartUp,
         };
@@ -65,6 +67,7 @@ pub fn need(household: &Household, alarms: usize, care: Option<&Care>, now: Date
     let need = match () {
         () if danger => Need::Danger,
         () if because(Reason::Souring) => Need::Souring,
+        () if asked => Need::Person,
         () if silent => Need::Silent,
         () if advice.hold_days > 0 => Need::Rest,
         () if because(Reason::LeakSuspected) => Need::Leak,
@@ -168,6 +171,17 @@ mod tests {
         assert_eq!(need(&family, 0, Some(&care(Need::Danger, false)), now()).0, Need::Danger);
         assert_eq!(need(&family, 0, Some(&care(Need::Danger, true)), now()).0, Need::Well);
         assert_eq!(need(&family, 1, Some(&care(Need::Danger, true)), now()).0, Need::Danger);
+    }
+
+    #[test]
+    fn who_asked_for_a_person_waits_until_somebody_has_seen_to_them() {
+        let mut family = household(vec![Reason::Usual], 0, 30);
+        family.talk.asked_at = Some(now());
+        assert_eq!(need(&family, 0, None, now()).0, Need::Person);
+        family.talk.seen_to(Some(now() - Duration::minutes(1)));
+        assert_eq!(need(&family, 0, None, now()).0, Need::Person, "that was before they asked");
+        family.talk.seen_to(Some(now() + Duration::minutes(1)));
+        assert_eq!(need(&family, 0, None, now()).0, Need::Silent);
     }
 
     #[test]

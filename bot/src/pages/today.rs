@@ -237,6 +237,10 @@ fn why(tongue: &Tongue, voice: &Voice, need: Need, seen: &Seen, ago: Option<i32>
             tongue.with("today-alarm", &[("signs", signs.join(", ").into()), ("when", tongue.moment(*at).into())])
         }
         (Need::Danger, None) => tongue.say("today-danger-open"),
+        (Need::Person, _) => {
+            let when = seen.household.talk.asked_at.map(|at| tongue.moment(at)).unwrap_or_default();
+            tongue.with("today-asked", &[("when", when.into())])
+        }
         (Need::StartUp, _) if seen.household.talk.last_advice.is_none() => tongue.say("today-never"),
         (Need::Silent, _) => match ago {
             Some(days) => tongue.count("today-silent", days),

@@ -116,6 +116,9 @@ pub fn reply(
     };
     recorded.household.talk.ask(question, believed.today, settled.answered, &recorded.facts);
     recorded.household.talk.met = true;
+    if asks.contains(&Ask::Person) {
+        recorded.household.talk.asked_at = Some(inbound.received_at);
+    }
     let room = if first { Room::FIRST } else { Room::USUAL };
     let mut decision = finished(mind, situation, recorded, believed, advice, known, pieces, room, kind, inbound);
     if asks.contains(&Ask::Person) {

@@ -22,7 +22,8 @@ pub struct Wanted {
 
 const HOUSEHOLD: &str = "SELECT h.id, h.version, h.name, h.lang, h.country, h.time_zone, h.since_at, h.seed, \
     h.staff_id, h.next_fact, h.talk, h.place, t.day, t.bytes, \
-    (SELECT COUNT(*) FROM care c WHERE c.household_id = h.id AND c.done_at IS NULL) AS in_hand FROM household h LEFT JOIN twin t ON t.household_id = h.id \
+    (SELECT COUNT(*) FROM care c WHERE c.household_id = h.id AND c.done_at IS NULL) AS in_hand, \
+    (SELECT done_at FROM care c WHERE c.household_id = h.id) AS done_at FROM household h LEFT JOIN twin t ON t.household_id = h.id \
     WHERE h.id = $1";
 
 /// Around household $1: facts from day $2 on in the order told, phones that did not say stop in the order they
@@ -131,7 +132,8 @@ impl Store {
             None => None,
         };
         if let Some(row) = &found {
-            let household = household(row)?;
+            let mut household = household(row)?;
+            household.talk.seen_to(row.try_get::<Option<i64>, _>("done_at")?.map(time).transpose()?);
             situation.version = row.try_get("version")?;
             situation.place = row.try_get("place")?;
             situation.in_hand = row.try_get::<i64, _>("in_hand")? > 0;

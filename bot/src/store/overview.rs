@@ -28,14 +28,15 @@ struct Standing {
     latin_script: bool,
     muted: bool,
     closed: bool,
+    asked_at: Option<DateTime<Utc>>,
     last_heard: Option<Day>,
     last_advice: Option<LastAdvice>,
 }
 
 impl From<Standing> for Talk {
     fn from(standing: Standing) -> Talk {
-        let Standing { latin_script, muted, closed, last_heard, last_advice } = standing;
-        Talk { latin_script, muted, closed, last_heard, last_advice, ..Talk::default() }
+        let Standing { latin_script, muted, closed, asked_at, last_heard, last_advice } = standing;
+        Talk { latin_script, muted, closed, asked_at, last_heard, last_advice, ..Talk::default() }
     }
 }
 
@@ -54,13 +55,28 @@ struct Line(
     Standing,
     String,
     Option<Foreseen>,
+    Option<i64>,
 );
 
 impl Line {
     fn seen(self, alarms: Vec<(DateTime<Utc>, Vec<Sign>)>) -> Result<Seen, StoreError> {
-        let Line(id, name, lang, country, time_zone, since, seed, staff_id, next_fact, standing, place, foreseen) =
-            self;
+        let Line(
+            id,
+            name,
+            lang,
+            country,
+            time_zone,
+            since,
+            seed,
+            staff_id,
+            next_fact,
+            standing,
+            place,
+            foreseen,
+            done_at,
+        ) = self;
         let (since, mut talk) = (time(since)?, Talk::from(standing));
+        talk.seen_to(done_at.map(time).transpose()?);
         let told_at = talk.last_advice.as_ref().map(|last| last.at);
         if let Some(foreseen) = foreseen.filter(|foreseen| told_at.is_some_and(|told_at| told_at < foreseen.at)) {
             talk.last_advice = Some(LastAdvice { at: foreseen.at, text: String::new(), advice: foreseen.advice });
@@ -74,8 +90,10 @@ impl Line {
 /// copy of each column, which for ten thousand was more than all else. Source: `--bench pages`.
 const LINES: &str = "SELECT '[' || string_agg('[' || id || ',' || QUOTE(name) || ',' || QUOTE(lang) || ',' || \
     coalesce(QUOTE(country), 'null') || ',' || QUOTE(time_zone) || ',' || since_at || ',' || seed || ',' || \
-    coalesce(CAST(staff_id AS TEXT), 'null') || ',' || next_fact || ',' || talk || ',' || QUOTE(place) || ',' || coalesce(foreseen, 'null') || \
-    ']', ',') || ']' FROM (SELECT h.*, t.foreseen FROM household h LEFT JOIN twin t ON t.household_id = h.id \
+    coalesce(CAST(staff_id AS TEXT), 'null') || ',' || next_fact || ',' || talk || ',' || QUOTE(place) || ',' || \
+    coalesce(foreseen, 'null') || ',' || coalesce(CAST(done_at AS TEXT), 'null') || ']', ',') || ']' \
+    FROM (SELECT h.*, t.foreseen, c.done_at FROM household h LEFT JOIN twin t ON t.household_id = h.id \
+    LEFT JOIN care c ON c.household_id = h.id \
     WHERE h.erased_at IS NULL AND h.id > $1 ORDER BY h.id LIMIT $2) AS listed GROUP BY id / 1000";
 
 impl Store {

@@ -250,6 +250,7 @@ fn shape(need: Need, x: f64, y: f64) -> String {
     let path = match need {
         Need::Danger => "m0-8 8 14h-16z",
         Need::Souring => "m0-8 8 8-8 8-8-8z",
+        Need::Person => "m0-8a4 4 0 1 1 0 8a4 4 0 1 1 0-8zm-7 15a7 6 0 0 1 14 0z",
         Need::Silent => "m-6-7h12v4h-12zm0 10h12v4h-12z",
         Need::Rest => "m-6-6h12v12h-12z",
         Need::Leak => "m0 8-8-14h16z",
