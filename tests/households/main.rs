@@ -1,7 +1,7 @@
 //! The advice judged: households with hidden digesters talk to the bot for a year and follow what it says.
 //!
 //! `cargo run --release -p bellyful-tests --example households -- [--seed 1] [--households 12] [--days 365]
-//! [--temper obedient|half|careless|none] [--trace N]` prints a table, with what comes of feeding without the bot beside
+//! [--temper obedient|loose|half|careless|none] [--trace N]` prints a table, with what comes of feeding without the bot beside
 //! it; `none` leaves the bot out.
 
 mod truth;
@@ -52,12 +52,15 @@ struct Args {
     /// Share of days on which the advice is followed; `None` leaves the bot out.
     follows: Option<f64>,
     trace: Option<usize>,
+    /// Whether they measure by eye and rest only as they like.
+    loose: bool,
     /// Whether the truth is of another build than the bot's model.
     two_step: bool,
 }
 
 fn args() -> Args {
-    let mut args = Args { seed: 1, households: 12, days: 365, follows: Some(1.0), trace: None, two_step: false };
+    let mut args =
+        Args { seed: 1, households: 12, days: 365, follows: Some(1.0), trace: None, loose: false, two_step: false };
     let given: Vec<String> = std::env::args().skip(1).collect();
     for pair in given.chunks(2) {
         let value = pair.get(1).map_or("", String::as_str);
@@ -67,8 +70,9 @@ fn args() -> Args {
             "--days" => args.days = value.parse().expect("a number"),
             "--trace" => args.trace = Some(value.parse().expect("a number")),
             "--temper" => {
+                args.loose = value == "loose";
                 args.follows = match value {
-                    "obedient" => Some(1.0),
+                    "obedient" | "loose" => Some(1.0),
                     "half" => Some(0.5),
                     "careless" => Some(0.15),
                     "none" => None,
@@ -157,6 +161,12 @@ fn all(args: &Args, policy: Policy) -> Outcome {
 /// Loads that hindsight chooses among. Units: kg VS/m3/d.
 const LOADS: [f64; LANES] = [2.3, 2.0, 1.7, 1.4, 1.0, 0.7, 0.45, 0.25];
 
+/// The loose: chance that they feed on a day of rest as on the last day they fed, what they give of a ration, and of its
+/// water.
+const FEEDS_ON_REST: f64 = 0.33;
+const BY_EYE: std::ops::Range<f64> = 0.5..2.0;
+const WATERED: std::ops::Range<f64> = 0.3..1.0;
+
 fn year(args: &Args, which: usize, policy: Policy, trace: bool) -> Outcome {
     let mut rng = StdRng::seed_from_u64(args.seed * 1000 + which as u64);
     let mut truth = Truth::draw(&mut rng, args.two_step);
@@ -188,10 +198,18 @@ fn year(args: &Args, which: usize, policy: Policy, trace: bool) -> Outcome {
                 (kg, 2.0 * kg)
             }
             (Policy::Bot(_), Some(advice)) if follows => {
-                let told = if advice.hold_days > 0 { 0.0 } else { advice.ration_kg };
+                let told = match advice.hold_days > 0 {
+                    true if args.loose && rng.random_bool(FEEDS_ON_REST) => last_ration_kg * truth.measure,
+                    true => 0.0,
+                    false => advice.ration_kg,
+                };
+                let (by_eye, watered) = match args.loose {
+                    true => (rng.random_range(BY_EYE), rng.random_range(WATERED)),
+                    false => (1.0, 1.0),
+                };
                 // They measure as they measure: what they call so much is so much by their bucket.
-                let kg = (told / truth.measure).min(there_is);
-                (kg, advice.water_l.min(4.0 * kg + 1.0))
+                let kg = (told * by_eye / truth.measure).min(there_is);
+                (kg, watered * advice.water_l.min(4.0 * kg + 1.0))
             }
             (Policy::Bot(_), _) => (there_is, there_is),
         };
