@@ -69,7 +69,7 @@ fn line(name: &str, times: impl Iterator<Item = Duration>) {
 fn one_night(kept: &[Vec<u8>]) {
     println!("\n| households | moved on, a second | moved on and advised, a second | resident memory, MB |");
     println!("| --- | --- | --- | --- |");
-    for households in [100, 1_000, 10_000] {
+    for households in [100, 1_000, 10_000, 100_000] {
         let rate = |advises: bool, most: usize| {
             let n = households.min(most);
             let began = Instant::now();
