@@ -13,7 +13,7 @@ use std::collections::BTreeMap;
 /// A household as the page of today sees it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Seen {
-    /// Of its talk only what [`Standing`] reads; its last advice is the last night's, where that is newer.
+    /// Of its talk only what `Standing` reads; its last advice is the last night's, where that is newer.
     pub household: Household,
     /// Where it is, in their words; empty until somebody says.
     pub place: String,

@@ -1,12 +1,12 @@
 //! What goes in: the list of feeds, what each is made of, and what a measure of it weighs.
 //!
-//! Takes a [`Feed`], an amount and a unit as told; gives its [`MakeUp`] ([`make_up`]), its mass with the doubt in it
+//! Takes a [`Feed`], an amount and a unit as told; gives its [`MakeUp`] ([`make_up()`]), its mass with the doubt in it
 //! ([`weigh()`]) and its ADM1 influent ([`influent`]). Never guesses a feed, and never hides how sure a number is: each
 //! value stands in `composition.csv`, `digestion.csv`, `handling.csv` or `measures.csv` beside its source.
 //!
 //! | call | gives |
 //! | --- | --- |
-//! | [`make_up`]`(feed)` | `&'static MakeUp`: solids, COD, nitrogen, densities, pieces, speed, kinds, sources |
+//! | [`make_up()`] of a feed | `&'static MakeUp`: solids, COD, nitrogen, densities, pieces, speed, kinds, sources |
 //! | [`weigh()`]`(feed, amount, unit, &measures)` | wet mass and its doubt |
 //! | [`weigh::pour`]`(amount, unit, &measures)` | litres of water and their doubt |
 //! | [`measures::size`]`(measure, country, told)` | litres of one bucket, cup …, and their doubt |

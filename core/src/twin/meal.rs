@@ -9,7 +9,7 @@ use crate::feeds::{Feed, Kind, make_up};
 use crate::ledger::{DayAccount, Ledger, Portion};
 use crate::units::{Day, Litres, WetKg};
 
-/// Doubt in an amount that was told. Source: our choice, as [`crate::feeds::weigh`].
+/// Doubt in an amount that was told. Source: our choice, as [`crate::feeds::weigh()`].
 const AMOUNT_SPREAD: f64 = 0.12;
 /// pH below which an untold meal is left out. Source: our choice.
 const BORNE_PH: f64 = 6.7;
