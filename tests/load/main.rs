@@ -54,7 +54,7 @@ async fn main() {
         steady(&server, households, lasts).await;
         cost(&server, households).await;
         flat_out(&server, households, lasts).await;
-        println!("resident: {} MB", resident_mb(&server));
+        println!("resident: {} MB", memory_mb(server.pid(), "VmRSS").expect("it runs"));
     }
     let days = number_of("BELLYFUL_LOAD_DAYS", 3_000);
     if days > 0 {
@@ -184,8 +184,9 @@ async fn drained(server: &Server) {
     }
 }
 
-fn resident_mb(server: &Server) -> u64 {
-    let status = std::fs::read_to_string(format!("/proc/{}/status", server.pid())).expect("it runs");
-    let line = status.lines().find_map(|line| line.strip_prefix("VmRSS:")).expect("Linux says");
-    line.trim().trim_end_matches(" kB").trim().parse::<u64>().expect("a number") / 1024
+/// What Linux says of a process's memory by this name; nothing of one that has ended.
+fn memory_mb(pid: u32, name: &str) -> Option<u64> {
+    let status = std::fs::read_to_string(format!("/proc/{pid}/status")).ok()?;
+    let line = status.lines().find_map(|line| line.strip_prefix(name)?.strip_prefix(':'))?;
+    Some(line.trim().trim_end_matches(" kB").parse::<u64>().expect("a number") / 1024)
 }

@@ -1,6 +1,6 @@
 //! What the nightly pass costs: `bellyful nightly` itself over many households that stand a day back.
 
-use crate::known;
+use crate::{known, memory_mb};
 use bellyful_tests::server::program;
 use bellyful_tests::stores::fresh_folder;
 use chrono::{Duration, Utc};
@@ -21,7 +21,7 @@ pub async fn pass(households: usize) {
     let (start, mut most_mb) = (Instant::now(), 0);
     let mut child = night.spawn().expect("it starts");
     let status = loop {
-        most_mb = most_mb.max(peak_mb(child.id()));
+        most_mb = most_mb.max(memory_mb(child.id(), "VmHWM").unwrap_or(0));
         if let Some(status) = child.try_wait().expect("it ends") {
             break status;
         }
@@ -33,11 +33,4 @@ pub async fn pass(households: usize) {
         "nightly pass, {households} households a day back: {took:.0} s, {:.0} a second, at most {most_mb} MB",
         households as f64 / took
     );
-}
-
-/// The most memory a process has held so far.
-fn peak_mb(pid: u32) -> u64 {
-    let status = std::fs::read_to_string(format!("/proc/{pid}/status")).unwrap_or_default();
-    let line = status.lines().find_map(|line| line.strip_prefix("VmHWM:"));
-    line.and_then(|line| line.trim().trim_end_matches(" kB").parse::<u64>().ok()).unwrap_or(0) / 1024
 }

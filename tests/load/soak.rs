@@ -2,7 +2,7 @@
 //!
 //! Prints what stands each four hours; panics where something piles up, a lease is left over or memory grows.
 
-use crate::known;
+use crate::{known, memory_mb};
 use bellyful::gateway::Sent;
 use bellyful::jobs::guard::Limits;
 use bellyful::jobs::work::Worker;
@@ -136,7 +136,5 @@ async fn deliver(store: &Store, owner: &str, at: DateTime<Utc>) -> usize {
 }
 
 fn resident_mb() -> u64 {
-    let status = std::fs::read_to_string("/proc/self/status").unwrap_or_default();
-    let line = status.lines().find_map(|line| line.strip_prefix("VmRSS:"));
-    line.and_then(|line| line.trim().trim_end_matches(" kB").parse::<u64>().ok()).unwrap_or(0) / 1024
+    memory_mb(std::process::id(), "VmRSS").expect("Linux says")
 }

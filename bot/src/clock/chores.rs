@@ -1,6 +1,6 @@
 //! What keeps a digester well beside feeding: one small chore a week at most, the most overdue first.
 
-use super::{at_hour, must_wait, start};
+use super::{SILENT_DAYS, at_hour, must_wait, start};
 use crate::household::{Chore, Decision, Due, Household, Situation};
 use crate::mind::Mind;
 use crate::record::local_day;
@@ -11,8 +11,6 @@ use chrono::{DateTime, Duration, Utc};
 
 /// Days between two chores told. Source: our choice; a text costs money and patience.
 const EVERY_DAYS: i32 = 7;
-/// A family silent for longer is asked how it is instead. Source: our choice.
-const SILENT_DAYS: i32 = 6;
 /// The hour they are told at. Source: our choice.
 const HOUR: u32 = 10;
 

@@ -75,6 +75,8 @@ fn must_wait(household: &Household, at: DateTime<Utc>, now: DateTime<Utc>) -> Op
     }
 }
 
+/// A family silent for longer is asked how it is, before it is told anything else. Source: our choice.
+const SILENT_DAYS: i32 = 6;
 /// The hour that texts put off to another day start at. Source: our choice.
 const MORNING: u32 = 8;
 

@@ -2,15 +2,12 @@
 //!
 //! Takes the situation and the time; gives a decision that sends nothing itself: a warning waits for the morning.
 
-use super::{MORNING, at_hour};
+use super::{MORNING, SILENT_DAYS, at_hour};
 use crate::household::{Decision, Due, Foreseen, Household, Situation};
 use crate::record::local_day;
 use crate::twins::Believed;
 use bellyful_core::units::Day;
 use chrono::{DateTime, Utc};
-
-/// A family silent for longer is asked how it is instead. Source: our choice.
-const SILENT_DAYS: i32 = 6;
 
 /// What follows from the night at `now`; nothing where the twin stands at today already.
 pub fn night(situation: &Situation, now: DateTime<Utc>) -> Decision {

@@ -62,7 +62,8 @@ pub fn reply(
     }
     // After an alarm the first step is to light nothing before the joints are checked; what else they told or asked
     // comes after it, but no word of cooking.
-    let only_safe = after_alarm && recorded.facts.is_empty() && asks.is_empty();
+    let untold = recorded.facts.is_empty() && asks.is_empty();
+    let only_safe = after_alarm && untold;
     if after_alarm {
         let said = [voice.say("safe-again", &[]), voice.say("safe-again-first", &[])];
         pieces.push(Piece::or(Rank::Must, said.into()));
@@ -83,8 +84,8 @@ pub fn reply(
     let answered_all =
         !answered.is_empty() && asks.iter().all(|ask| !matches!(ask, Ask::Ration | Ask::Status | Ask::CanMend { .. }));
     pieces.extend(answered);
-    let doubtful = recorded.doubt.is_some() && recorded.facts.is_empty() && asks.is_empty();
-    let nothing_said = recorded.facts.is_empty() && asks.is_empty() && recorded.doubt.is_none();
+    let doubtful = recorded.doubt.is_some() && untold;
+    let nothing_said = recorded.doubt.is_none() && untold;
     let known = known_enough(&believed);
     if !only_safe && !answered_all && !doubtful && (known || !nothing_said) {
         pieces.extend(thinning(&voice, &recorded, &believed, &advice));

@@ -8,7 +8,7 @@ use crate::message::Inbound;
 use crate::mind::Mind;
 use crate::places;
 use crate::record::local_date;
-use crate::text::reading::{About, Reading, Told};
+use crate::text::reading::{About, LONG_AGO, Reading, Told};
 use crate::text::{Answer, Expected, Likely, likely, put_right, read, read_answer};
 use bellyful_core::fact::{Measure, Unit, What};
 use bellyful_core::feeds::{Feed, Kind, make_up};
@@ -215,9 +215,6 @@ fn meant_as(pending: &Pending, reading: &Reading, sent_at: DateTime<Utc>) -> Rea
 /// So much dung on the day a family tells of its tank, before any meal, is what it was filled with and no day's feed.
 /// Source: common practice, no source.
 const STARTER_KG: f64 = 40.0;
-/// Nobody who has told of no meal yet tells of one so old: the dung of so many days ago is what the tank was filled with.
-/// Source: our choice.
-const LONG_AGO: i32 = -7;
 
 /// "tank 1200 litres, 80 kg dung", "8 buckets of dung 3 weeks ago": the starter, told among what is told once.
 fn with_starter(talk: &Talk, reading: &Reading) -> Reading {

@@ -4,7 +4,7 @@
 
 use super::clauses::Clause;
 use super::nodes::Kind;
-use super::notions::{Cue, Cues, UnitWord};
+use super::notions::{BEASTS, Cue, Cues, OF_PERIL, UnitWord};
 use super::reader::Reader;
 use bellyful_core::fact::Measure;
 
@@ -24,29 +24,14 @@ impl Reader<'_> {
 
     /// A word of daily life that is no matter of the digester's, a beast among them.
     pub fn ordinary(&self, at: usize) -> bool {
-        const BEASTS: Cues = Cues::of(&[Cue::Cow, Cue::Pig, Cue::Chicken, Cue::Goat, Cue::Horse, Cue::NotOurs]);
-        const DAILY: [Cue; 10] = [
-            Cue::Other,
-            Cue::Figure,
-            Cue::Burden,
-            Cue::Body,
-            Cue::Harm,
-            Cue::Stirs,
-            Cue::Drinks,
-            Cue::Rises,
-            Cue::Filled,
-            Cue::Drops,
-        ];
+        const DAILY: Cues = OF_PERIL.and(Cue::Other).and(Cue::Figure).and(Cue::Burden).and(Cue::Drops);
         let node = self.node(at);
-        let mut beside = node.meaning.cues;
-        DAILY.into_iter().for_each(|cue| beside.remove(cue));
-        let daily = beside.is_empty() && node.any(&Cues::of(&DAILY));
-        node.kind == Kind::Phrase && (daily || node.any(&BEASTS))
+        let daily = node.any(&DAILY) && node.meaning.cues.only(&DAILY);
+        node.kind == Kind::Phrase && (daily || node.any(&BEASTS.and(Cue::NotOurs)))
     }
 
     /// "the cow fell sick": no person is, and no gas is spoken of.
     pub fn of_beast(&self, clause: &Clause, at: usize) -> bool {
-        const BEASTS: Cues = Cues::of(&[Cue::Cow, Cue::Pig, Cue::Chicken, Cue::Goat, Cue::Horse]);
         let gas = self.anywhere(&Cues::of(&[Cue::Gas, Cue::Smell, Cue::Leak, Cue::Hiss, Cue::FireWord]));
         let near = (at.saturating_sub(4).max(clause.from)..(at + 5).min(clause.to)).any(|i| self.node(i).any(&BEASTS));
         near && !gas
@@ -65,7 +50,7 @@ impl Reader<'_> {
 
     /// "3 cows", "the power went yesterday": said of what is no matter of the digester's.
     pub fn of_another(&self, at: usize) -> bool {
-        let clause = self.clause_of(at).map(|index| &self.clauses[index]);
+        let clause = self.clause_at(at);
         clause.is_some_and(|clause| {
             self.said_of_another(clause, at)
                 || at + 1 < clause.to && (self.ordinary(at + 1) || self.has(at + 1, Cue::Tank))

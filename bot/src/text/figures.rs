@@ -66,7 +66,7 @@ impl Row<'_> {
 
 impl Reader<'_> {
     pub fn only_in_words(&self, at: usize, sign: Sign) -> bool {
-        let Some(clause) = self.clause_of(at).map(|index| &self.clauses[index]) else { return false };
+        let Some(clause) = self.clause_at(at) else { return false };
         if self.cries {
             return false;
         }

@@ -5,7 +5,7 @@
 
 use super::fold::{fold, unstretched};
 use super::fuzzy::Fuzzy;
-use super::notions::{Cue, Cues, Meaning};
+use super::notions::{Cue, Cues, Meaning, OF_PERIL};
 use super::vowels::Vowelless;
 use super::wordlist::{Habits, WordList};
 use include_dir::{Dir, include_dir};
@@ -169,20 +169,8 @@ impl Lexicon {
     }
 
     fn add(&mut self, phrase: &str, meaning: &Meaning, own: bool, matters: &mut Vec<bool>) {
-        const IDLE: Cues = Cues::of(&[
-            Cue::Other,
-            Cue::Chatter,
-            Cue::Figure,
-            Cue::Burden,
-            Cue::Laugh,
-            Cue::Body,
-            Cue::Harm,
-            Cue::Stirs,
-            Cue::Drinks,
-            Cue::Rises,
-            Cue::Filled,
-            Cue::Ails,
-        ]);
+        const IDLE: Cues =
+            OF_PERIL.and(Cue::Other).and(Cue::Chatter).and(Cue::Figure).and(Cue::Burden).and(Cue::Laugh).and(Cue::Ails);
         let means = !meaning.cues.any(&IDLE);
         let mut node = 0_u32;
         for word in phrase.split(' ').filter(|word| !word.is_empty()) {

@@ -91,6 +91,10 @@ impl Cues {
     pub const fn any(&self, others: &Cues) -> bool {
         self.0[0] & others.0[0] != 0 || self.0[1] & others.0[1] != 0 || self.0[2] & others.0[2] != 0
     }
+    /// Whether nothing beside `others` is in the set.
+    pub const fn only(&self, others: &Cues) -> bool {
+        self.0[0] & !others.0[0] == 0 && self.0[1] & !others.0[1] == 0 && self.0[2] & !others.0[2] == 0
+    }
     pub fn join(&mut self, others: &Cues) {
         for (mine, theirs) in self.0.iter_mut().zip(others.0) {
             *mine |= theirs;
@@ -100,6 +104,11 @@ impl Cues {
         self.0 == [0; 3]
     }
 }
+
+/// Beasts that dung comes from.
+pub const BEASTS: Cues = Cues::of(&[Cue::Cow, Cue::Pig, Cue::Chicken, Cue::Goat, Cue::Horse]);
+/// Words of daily life, but where they tell of a peril together with others.
+pub const OF_PERIL: Cues = Cues::of(&[Cue::Body, Cue::Harm, Cue::Stirs, Cue::Drinks, Cue::Rises, Cue::Filled]);
 
 const _: () = assert!(Cue::ALL.len() <= 192);
 

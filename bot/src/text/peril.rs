@@ -6,7 +6,7 @@
 
 use super::clauses::Clause;
 use super::nodes::Kind;
-use super::notions::{Cue, Cues};
+use super::notions::{BEASTS, Cue, Cues};
 use super::reader::Reader;
 use super::wordlist::Side;
 use bellyful_core::fact::Sign;
@@ -31,7 +31,6 @@ const HAZARD: Cues = Cues::of(&[
 ]);
 const HAZARD_OR_INDOORS: Cues = HAZARD.and(Cue::Indoors);
 const FOLK: Cues = Cues::of(&[Cue::Folk]);
-const BEASTS: Cues = Cues::of(&[Cue::Cow, Cue::Pig, Cue::Chicken, Cue::Goat, Cue::Horse]);
 
 impl Reader<'_> {
     pub fn perils(&mut self, clause: &Clause) {

@@ -104,6 +104,9 @@ impl<'a> Reader<'a> {
         let index = self.clauses.partition_point(|clause| clause.to <= at);
         self.clauses.get(index).filter(|clause| clause.range().contains(&at)).map(|_| index)
     }
+    pub fn clause_at(&self, at: usize) -> Option<&Clause> {
+        self.clause_of(at).map(|index| &self.clauses[index])
+    }
     /// The clause before `clause`, if it is of the same sentence.
     pub fn clause_before(&self, clause: &Clause) -> Option<&Clause> {
         let index = self.clauses.partition_point(|other| other.from < clause.from);

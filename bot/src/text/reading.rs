@@ -39,6 +39,10 @@ pub struct Told {
 /// A danger of the last week may not be over; one of last month is a tale.
 pub const PERHAPS_STILL: i32 = -7;
 
+/// Nobody who has told of no meal yet tells of one so old: the dung of so many days ago is what the tank was filled with.
+/// Source: our choice.
+pub const LONG_AGO: i32 = -7;
+
 impl Told {
     /// Whether people are in danger by this.
     pub fn endangers(&self) -> bool {

@@ -76,7 +76,7 @@ impl Reader<'_> {
 
     /// "the joint whistles and the smell is strong": the smell is the leak's.
     pub fn only_the_leak_smells(&mut self) {
-        let sentence = |at: usize| self.clause_of(at).map(|index| self.clauses[index].sentence);
+        let sentence = |at: usize| self.clause_at(at).map(|clause| clause.sentence);
         let is = |what: &What, of: Sign| matches!(what, What::Sign { sign } if *sign == of);
         let leaks: HashSet<_> =
             self.facts.iter().filter(|(_, told)| is(&told.what, Sign::GasLeak)).map(|&(at, _)| sentence(at)).collect();

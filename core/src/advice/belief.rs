@@ -68,7 +68,7 @@ pub fn ration(o: &Outlook) -> Option<Believed> {
         o.twin.forecast(&first, &later, enough).map_or(1.0, |forecast| forecast.risk)
     };
     let held_before = today.is_some_and(DayAccount::is_told) && fed.feeds.is_empty();
-    let most = if held_before { RISK_AFTER_HOLD.min(risk_most(o)) } else { risk_most(o) };
+    let most = if held_before { risk_most(o).min(RISK_AFTER_HOLD) } else { risk_most(o) };
     // Guesses that sour even unfed speak half of what is inside, half of what to beware of.
     let unfed = risk_of(0.0, 1.0);
     let sours = unfed > UNFED_MOST || ensemble.ph() < SOURING_PH;

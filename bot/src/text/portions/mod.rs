@@ -14,7 +14,7 @@ use super::clauses::Clause;
 use super::nodes::Kind;
 use super::notions::{Cue, Cues, UnitWord};
 use super::reader::Reader;
-use super::reading::About;
+use super::reading::{About, LONG_AGO};
 use atoms::{Atom, Piece};
 use bellyful_core::fact::{Sign, What};
 use bellyful_core::feeds::Feed;
@@ -168,7 +168,6 @@ impl Reader<'_> {
 
     /// "tank 1000 L, 8 buckets of dung 3 weeks ago": told with the tank, dung of long ago is what it was started with.
     fn filled_it(&self, clause: &Clause) -> bool {
-        const LONG_AGO: i32 = -7;
         let starter = |feed: Feed| feed == Feed::Digestate || feed.id().ends_with("manure");
         let mut feeds = clause.range().filter_map(|at| self.node(at).feed()).peekable();
         let tank = self.facts.iter().any(|(_, told)| matches!(told.what, What::Tank { .. }));

@@ -235,7 +235,7 @@ impl Reader<'_> {
             matches!(quantity.unit, Some(UnitWord::Volume(_))) && !quantity.implied && quantity.sized.is_none();
         let (fed_at, told) = self.facts.last()?;
         let fed = matches!(told.what, What::Fed { amount: Some(_), unit: Some(Unit::Kg), .. }) && *fed_at < amount.at;
-        let here = self.clause_of(*fed_at).is_some_and(|index| self.clauses[index].sentence == clause.sentence);
+        let here = self.clause_at(*fed_at).is_some_and(|near| near.sentence == clause.sentence);
         let beside = (*fed_at..amount.at).all(|at| {
             let node = self.node(at);
             let little = self.ordinary(at) && !self.row.is_long(node);
@@ -268,7 +268,7 @@ impl Reader<'_> {
     fn amount_came_before(&mut self, clause: &Clause, water: usize) -> bool {
         let Some((at, told)) = self.facts.last() else { return false };
         let What::Fed { feed: Feed::FoodWaste, amount: Some(amount), unit } = told.what else { return false };
-        let unnamed = self.clause_of(*at).map(|index| &self.clauses[index]).is_some_and(|before| {
+        let unnamed = self.clause_at(*at).is_some_and(|before| {
             before.sentence == clause.sentence
                 && before.to < clause.from
                 && before.range().all(|i| self.node(i).feed().is_none())
@@ -328,8 +328,7 @@ impl Reader<'_> {
 
     fn portion_day(&self, clause: &Clause, at: usize) -> i32 {
         // The clause may be a list of several; days stand in the first.
-        self.clause_of(at)
-            .map(|index| &self.clauses[index])
+        self.clause_at(at)
             .map_or_else(|| clause.day(at), |own| if own.days.is_empty() { clause.day(at) } else { own.day(at) })
     }
 

@@ -2,13 +2,11 @@
 
 use super::super::clauses::Clause;
 use super::super::nodes::{Kind, When};
-use super::super::notions::{Cue, Cues, UnitWord};
+use super::super::notions::{BEASTS, Cue, Cues, UnitWord};
 use super::super::reader::Reader;
 use super::super::reading::{About, Told};
 use bellyful_core::fact::{Unit, What};
 use bellyful_core::feeds::Feed;
-
-const BEASTS: Cues = Cues::of(&[Cue::Cow, Cue::Pig, Cue::Chicken, Cue::Goat, Cue::Horse]);
 
 fn named_food(reader: &Reader, clause: &Clause) -> bool {
     clause.range().any(|at| reader.node(at).feed().is_some())
