@@ -151,6 +151,15 @@ async fn look(
     if let Sender::Staff(worker) = &sender {
         let reading = read_for(mind, inbound, Some(&worker.lang), "UTC");
         let household = match staff::order(&mind.lexicons, &worker.lang, &inbound.text) {
+            Some(Order::Acknowledge(None)) => {
+                let told_of = store.told_of(&inbound.from).await?;
+                if let [(id, _)] = told_of[..] {
+                    Some(id.to_string())
+                } else {
+                    let nobody = store.situation(&sender, Wanted::default()).await?;
+                    return Ok((Situation { several: told_of, ..nobody }, Settled::alone(reading)));
+                }
+            }
             Some(order) => order.household().map(str::to_owned),
             None => staff::household_meant(&reading, &inbound.text),
         };

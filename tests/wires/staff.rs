@@ -141,6 +141,27 @@ async fn danger_waits_for_no_pin() {
 }
 
 #[tokio::test]
+async fn a_bare_ok_takes_the_alarm_that_this_worker_was_told_of() {
+    let mut road = Road::new().await;
+    for number in ["+99900000123", "+99900000124"] {
+        road.family(number, TANK).await;
+    }
+    road.check(WORKER, "ok", "Text: who needs me").await;
+    let told = road.text("+99900000123", "strong gas smell in the kitchen").await;
+    assert!(told.iter().any(|out| out.to == WORKER) && told.iter().all(|out| out.to != LEAD), "{told:?}");
+    road.check(LEAD, "Ok.", "Text: who needs me").await;
+    assert_eq!(road.store.situation_of(1).await.expect("read").alarms.len(), 1, "another's alarm is not taken unseen");
+    road.text("+99900000124", "fire at the tank").await;
+    road.check(WORKER, "OK", "Which one?").await;
+    road.check(WORKER, "ok2", "is yours").await;
+    road.check(WORKER, "okay", "is yours").await;
+    for household in [1, 2] {
+        assert!(road.store.situation_of(household).await.expect("read").alarms.is_empty());
+    }
+    road.check(WORKER, "ok", "Text: who needs me").await;
+}
+
+#[tokio::test]
 async fn a_viewer_sees_but_every_act_is_refused() {
     let mut road = Road::new().await;
     let id = road.family("+99900000123", TANK).await;

@@ -103,7 +103,7 @@ pub fn decide(
             None => household_meant(reading, &inbound.text),
         };
         let piece = match named {
-            Some(_) if !situation.several.is_empty() => which(&voice, situation),
+            _ if !situation.several.is_empty() => which(&voice, situation),
             Some(said) => voice.must("staff-unknown", &[("said", said.into())]),
             None => voice.must("staff-help", &[]),
         };

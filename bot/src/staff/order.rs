@@ -9,8 +9,8 @@ use crate::text::fold;
 /// One order. Households are as written: number, name or place.
 #[derive(Debug, Clone, PartialEq, Eq)]
 pub enum Order {
-    /// "ok 12": the alarm is taken.
-    Acknowledge(String),
+    /// "ok 12": the alarm is taken. A bare "ok" means the one this worker was told of.
+    Acknowledge(Option<String>),
     Note(String, String),
     Tell(String, String),
     Take(String),
@@ -28,7 +28,8 @@ impl Order {
     pub fn household(&self) -> Option<&str> {
         match self {
             Order::Needs | Order::Pin(_) => None,
-            Order::Acknowledge(of) | Order::Take(of) | Order::HandBack(of) => Some(of),
+            Order::Acknowledge(of) => of.as_deref(),
+            Order::Take(of) | Order::HandBack(of) => Some(of),
             Order::Lift(of) | Order::Done(of) => Some(of),
             Order::Note(of, _) | Order::Tell(of, _) => Some(of),
         }
@@ -51,8 +52,10 @@ pub const NAME_MOST: usize = 4;
 pub fn order(lexicons: &Lexicons, lang: &str, text: &str) -> Option<Order> {
     let words: Vec<&str> = text.split_whitespace().collect();
     let folded: Vec<String> = words.iter().map(|word| bare(&fold(word)).to_owned()).collect();
+    if let Some(order) = acknowledged(&folded) {
+        return Some(order);
+    }
     match folded.first()?.as_str() {
-        "ok" if words.len() == 2 && number(&folded[1]) => return Some(Order::Acknowledge(folded[1].clone())),
         "pin" if words.len() <= 2 => return Some(Order::Pin(words.get(1).copied().unwrap_or_default().to_owned())),
         _ => {}
     }
@@ -76,6 +79,18 @@ pub fn order(lexicons: &Lexicons, lang: &str, text: &str) -> Option<Order> {
             ordered(order, &words[from..], &folded[from..])
         })
     })
+}
+
+/// "ok", "okay 12", "ok12": the same word in every language, as the alarm asks for it.
+fn acknowledged(folded: &[String]) -> Option<Order> {
+    let first = folded.first()?;
+    let rest = first.strip_prefix("okay").or_else(|| first.strip_prefix("ok"))?;
+    match folded {
+        [_] if rest.is_empty() => Some(Order::Acknowledge(None)),
+        [_] if number(rest) => Some(Order::Acknowledge(Some(rest.to_owned()))),
+        [_, of] if rest.is_empty() && number(of) => Some(Order::Acknowledge(Some(of.clone()))),
+        _ => None,
+    }
 }
 
 fn ordered(order: &str, words: &[&str], folded: &[String]) -> Option<Order> {
@@ -140,7 +155,10 @@ mod tests {
         check("en", "lift cap 12", Some(Order::Lift("12".into())));
         check("en", "Who needs me?", Some(Order::Needs));
         check("fr", "qui a besoin de moi", Some(Order::Needs));
-        check("en", "ok 12", Some(Order::Acknowledge("12".into())));
+        for text in ["ok 12", "OK12", "Okay, 12.", "ok #12"] {
+            check("en", text, Some(Order::Acknowledge(Some("12".into()))));
+        }
+        check("sw", "Ok.", Some(Order::Acknowledge(None)));
         check("en", "pin 4711", Some(Order::Pin("4711".into())));
         check("en", "Done house 12.", Some(Order::Done("12".into())));
         check("sw", "tayari 12", Some(Order::Done("12".into())));

@@ -151,6 +151,20 @@ impl Store {
         Ok(situation)
     }
 
+    /// Households with an open alarm of which this number was told, by a text that was no answer to its own.
+    pub async fn told_of(&self, number: &str) -> Result<Vec<(HouseholdId, String)>, StoreError> {
+        let rows = sqlx::query(
+            "SELECT id, name FROM household WHERE id IN (SELECT a.household_id FROM alarm a \
+             WHERE a.acknowledged_at IS NULL AND EXISTS (SELECT 1 FROM outbox o LEFT JOIN inbox i ON i.id = o.inbox_id \
+             WHERE o.household_id = a.household_id AND o.created_at >= a.at AND o.recipient = $1 \
+             AND (i.sender IS NULL OR i.sender <> $1))) ORDER BY id",
+        )
+        .bind(number)
+        .fetch_all(&self.read)
+        .await?;
+        rows.iter().map(|row| Ok((row.try_get("id")?, row.try_get("name")?))).collect()
+    }
+
     /// The households a field worker may mean: by number, else by whole name, else by a part of the name or the place.
     async fn named(&self, named: &str) -> Result<Vec<(HouseholdId, String)>, StoreError> {
         let (said, number) = (folded(named), named.trim().parse::<i64>().ok());
