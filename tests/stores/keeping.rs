@@ -5,8 +5,9 @@ use bellyful::store::{Cause, Moment, Store, StoreError, Wanted};
 use bellyful_core::fact::{Fact, What};
 use bellyful_core::twin::Twin;
 use bellyful_core::units::Day;
+use bellyful_tests::postgres::Postgres;
 use bellyful_tests::stores::on_each_store;
-use chrono::{DateTime, Utc};
+use chrono::{DateTime, NaiveDate, Utc};
 use std::sync::Arc;
 
 /// A moment of the test's day, in seconds.
@@ -165,4 +166,31 @@ async fn a_twin_that_cannot_be_read_is_rebuilt_from_all_facts() {
         assert_eq!(loaded(Decision { facts: vec![], ..kept(foreign) }).await, (false, 2));
     })
     .await;
+}
+
+#[tokio::test]
+async fn on_postgresql_facts_lie_by_the_year_they_are_about() {
+    let Some(url) = Postgres::shared().map(Postgres::database) else { return eprintln!("no PostgreSQL here") };
+    let store = Store::open(&url).await.expect("a new store");
+    let id = family(&store, "+15550100").await;
+    let known = situation(&store, id).await;
+    let days = ["2019-06-01", "2025-12-31", "2026-01-01", "2027-07-01", "2077-01-01"];
+    let day = |date: &str| {
+        Day(date.parse::<NaiveDate>().unwrap().signed_duration_since(NaiveDate::default()).num_days() as i32)
+    };
+    let fact = |(id, date): (i64, &&str)| Fact { id, day: day(date), told_at: 1, what: What::People { count: 4 } };
+    let facts = (1..).zip(&days).map(fact).collect();
+    let decision = Decision { household: known.household.clone(), facts, ..Decision::default() };
+    store.keep(Cause::Hand, &known, decision, moment(1)).await.unwrap();
+    assert_eq!(store.facts(id).await.unwrap().len(), days.len());
+
+    let pool = sqlx::PgPool::connect(&url).await.unwrap();
+    let lie: Vec<String> =
+        sqlx::query_scalar("SELECT tableoid::regclass::text FROM fact ORDER BY id").fetch_all(&pool).await.unwrap();
+    assert_eq!(lie, ["fact_before", "fact_before", "fact_2026", "fact_2027", "fact_after"]);
+    let sql = format!("EXPLAIN SELECT what FROM fact WHERE household_id = 1 AND day >= {}", day("2027-01-01").0);
+    let plan: Vec<String> = sqlx::query_scalar(sqlx::AssertSqlSafe(sql)).fetch_all(&pool).await.unwrap();
+    let plan = plan.join("\n");
+    assert!(plan.contains("fact_2027") && !plan.contains("fact_2026"), "earlier years are not looked at: {plan}");
+    store.close().await;
 }
