@@ -4,7 +4,8 @@
 //! balance rises and is concave in H⁺, the hydrogen balance falls and is convex in S_h2.
 
 use super::component::*;
-use super::rates::{Acids, Constants, Limits, Unhindered, not_below_zero};
+use super::constants::Constants;
+use super::limits::{Acids, Limits, Unhindered, not_below_zero};
 
 const MOST_TURNS: usize = 200;
 const CLOSE: f64 = 1e-13;

@@ -6,8 +6,10 @@
 #![allow(clippy::needless_range_loop)] // lanes of several arrays are walked together
 
 use super::component::*;
+use super::constants::LaneConstants;
+use super::leanings::{LEANINGS, derivatives};
 use super::petersen::{RATES, nitrogen_of, table};
-use super::rates::{LEANINGS, LaneConstants, derivatives, rates};
+use super::rates::rates;
 use crate::solve::{Pattern, Plan, Stiff};
 use std::sync::LazyLock;
 
@@ -205,8 +207,8 @@ impl<const L: usize> Stiff<L> for Dynamics<L> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::adm1::constants::Constants;
     use crate::adm1::parameters::{Kinetics, Vessel};
-    use crate::adm1::rates::Constants;
     use crate::adm1::run::tests::bsm2_start;
     use proptest::prelude::*;
 

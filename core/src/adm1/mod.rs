@@ -4,9 +4,9 @@
 //! (exact jumps), a temperature and a time; gives the gas that left and what a laboratory would measure. It knows no
 //! household and no text, and never clamps: a state that leaves its bounds is an error.
 //!
-//! Reading order: [`component`] (the letters) → `petersen` (who eats what) → [`parameters`], [`temperature`] → `rates`
-//! → `algebra` (pH, hydrogen) → `dynamics` (equations and Jacobian) → [`tank`] (jumps) → [`run`] (time passes) →
-//! `view` (what is measured) → [`scenario`] (a whole story).
+//! Reading order: [`component`] (the letters) → `petersen` (who eats what) → [`parameters`], [`temperature`] →
+//! `constants`, `limits`, `rates`, `leanings` → `algebra` (pH, hydrogen) → `dynamics` (equations and Jacobian) →
+//! [`tank`] (jumps) → [`run`] (time passes) → `view` (what is measured) → [`scenario`] (a whole story).
 //!
 //! Sources: Batstone et al., Anaerobic Digestion Model No. 1 (IWA STR 13, 2002); Rosen & Jeppsson, Aspects on ADM1
 //! Implementation within the BSM2 Framework (Lund University, 2006/2008). Figures and checks: core/docs/model.md.
@@ -54,8 +54,11 @@
 
 mod algebra;
 pub mod component;
+mod constants;
 mod dynamics;
 mod keep;
+mod leanings;
+mod limits;
 #[cfg(test)]
 mod oracle;
 pub mod parameters;

@@ -5,8 +5,8 @@
 
 use super::algebra;
 use super::component::*;
+use super::constants::{Constants, LaneConstants};
 use super::dynamics::{Dynamics, mass};
-use super::rates::{Constants, LaneConstants};
 use super::*;
 use crate::solve::Stiff;
 use diffsol::{NalgebraLU, NalgebraMat, OdeBuilder, OdeSolverMethod};

@@ -6,8 +6,8 @@
 //! fails is tried alone before it is an error.
 
 use super::component::*;
+use super::constants::{COD_PER_KMOL_CH4, COD_PER_KMOL_H2, Constants, LaneConstants};
 use super::dynamics::{Dynamics, Inflow, mass, still_plan};
-use super::rates::{COD_PER_KMOL_CH4, COD_PER_KMOL_H2, Constants, LaneConstants};
 use super::tank::{Member, Tank, cod_per_m3, nitrogen_per_m3};
 use crate::solve::{Effort, InstructionSet, Settings, SolveError, Workspace, integrate};
 use crate::units::OutOfBounds;

@@ -5,9 +5,9 @@
 
 use super::algebra;
 use super::component::*;
+use super::constants::{COD_PER_KMOL_CH4, Constants};
 use super::parameters::{Kinetics, Vessel};
 use super::petersen::nitrogen_of;
-use super::rates::Constants;
 use crate::units::OutOfBounds;
 
 /// One digester as the model knows it: its biology and its vessel.
@@ -66,7 +66,7 @@ impl Tank {
     pub fn filled_with(member: &Member, liquid: &Composition, celsius: f64) -> Result<Tank, OutOfBounds> {
         let rt = super::temperature::R * (celsius + super::temperature::ZERO_C_K);
         let dry_bar = member.vessel.p_atm_bar - super::temperature::Physics::at(celsius).p_h2o;
-        Tank::full(member, liquid, &[0.0, 0.6 * dry_bar / rt * super::rates::COD_PER_KMOL_CH4, 0.4 * dry_bar / rt])
+        Tank::full(member, liquid, &[0.0, 0.6 * dry_bar / rt * COD_PER_KMOL_CH4, 0.4 * dry_bar / rt])
     }
 
     pub fn liquid(&self) -> &Composition {

@@ -4,7 +4,7 @@
 
 use super::algebra;
 use super::component::*;
-use super::rates::{COD_PER_KMOL_CH4, COD_PER_KMOL_H2};
+use super::constants::{COD_PER_KMOL_CH4, COD_PER_KMOL_H2};
 use super::run::CALM_D;
 use super::tank::{Member, Tank};
 use super::temperature::{Physics, R, ZERO_C_K};

@@ -19,6 +19,7 @@
 pub mod alkali;
 pub mod buswell;
 pub mod influent;
+mod join;
 mod make_up;
 pub mod measures;
 mod table;
