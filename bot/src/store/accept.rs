@@ -3,7 +3,7 @@
 //! Takes arrivals, each with the alarm that answers it if it tells of danger; gives whether they are kept. Arrivals
 //! from many clients at once share one commit, since the disk's flush is what a commit costs.
 
-use super::outbox::enqueue;
+use super::queue::enqueue;
 use super::rows::{Value, insert_many, ms};
 use super::{Store, StoreError};
 use crate::message::{Inbound, Outbound};

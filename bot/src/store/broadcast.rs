@@ -1,6 +1,6 @@
 //! Broadcasts: one word of staff to many families, queued with the rest, followed and stopped by its number.
 
-use super::outbox::enqueue_each;
+use super::queue::enqueue_each;
 use super::rows::{ms, time};
 use super::trail::{PROGRAMME, write_down};
 use super::{Store, StoreError};

@@ -94,7 +94,7 @@ impl Store {
             && again.is_none()
             && let Some(apology) = &apology
         {
-            super::outbox::enqueue(&mut tx, 0, Some(claim.row), &[apology], now).await?;
+            super::queue::enqueue(&mut tx, 0, Some(claim.row), &[apology], now).await?;
         }
         self.commit("failed", tx).await
     }

@@ -1,6 +1,6 @@
 //! All that follows from one text, or from the clock, kept in one transaction or not at all.
 
-use super::outbox::enqueue;
+use super::queue::enqueue;
 use super::rows::{Value, insert_many, json, ms};
 use super::trail::write_down;
 use super::{Claim, Lane, Store, StoreError, Tx, Wake};

@@ -22,6 +22,7 @@ mod overview;
 mod part;
 mod photo;
 mod programme;
+mod queue;
 mod rows;
 mod session;
 mod setting;
