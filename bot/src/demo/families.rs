@@ -3,6 +3,7 @@
 //! Takes what the bot last advised; gives what the family texts that day. Who they are is invented, what comes of it
 //! is computed.
 
+use crate::pages::visit::Errand;
 use bellyful_core::advice::{Advice, Verdict};
 use bellyful_core::site::Normals;
 use rand::Rng;
@@ -183,6 +184,20 @@ pub fn texts(way: Way, day: i32, advice: Option<&Advice>, rng: &mut StdRng) -> V
             _ if day % 4 == 3 => vec![],
             _ => vec![(morning, format!("nimeweka kilo {} za mabaki na maji lita 5", kg(may(0.5).min(2.5))))],
         },
+    }
+}
+
+/// Days on which the field worker was there: what for, what was not good, and what was written down.
+pub fn visits(way: Way) -> &'static [(i32, Errand, &'static [&'static str], &'static str)] {
+    match way {
+        Way::Steady => &[(0, Errand::NewTank, &[], "Soap on every joint, no bubbles.")],
+        Way::Feast => &[(75, Errand::Fault, &["flame_blue"], "Sour after a feast. Rest and water, no feed.")],
+        Way::Highland => &[(2, Errand::NewTank, &["walls_dark"], "Walls are white; black paint is on its way.")],
+        Way::Greasy => &[(57, Errand::Fault, &["outlet_free"], "Outlet full of fat, cleared with a stick.")],
+        Way::Leaky => {
+            &[(89, Errand::Fault, &["gas_tight", "hose"], "Hose cracked at the stove. New hose, soap test good.")]
+        }
+        Way::Silent | Way::New | Way::Buckets => &[],
     }
 }
 

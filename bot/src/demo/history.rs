@@ -7,9 +7,10 @@ use crate::household::{Decision, Sender};
 use crate::jobs::Answerer;
 use crate::message::{Inbound, Outbound};
 use crate::mind::Mind;
+use crate::pages::visit::{self, Errand};
 use crate::record::local_day;
 use crate::setup::{Seeded, Setup, set_up};
-use crate::store::{Arrival, Cause, Store, StoreError, Wanted};
+use crate::store::{Arrival, Cause, Store, StoreError, Visit, Wanted};
 use crate::workbench::{nobody, work_lane};
 use bellyful_core::advice::Advice;
 use bellyful_core::fact::{Fact, Walls, What};
@@ -81,6 +82,9 @@ pub async fn play(
         }
         if day == came && came > 0 {
             settle_newcomer(&store, family, dawn + Duration::hours(12)).await?;
+        }
+        for (_, errand, bad, note) in families::visits(family.way).iter().filter(|visit| visit.0 == day) {
+            visited(&store, family, dawn + Duration::hours(14), *errand, bad, note).await?;
         }
         progress.days[which].store(day + 1, Ordering::Relaxed);
         tokio::task::yield_now().await;
@@ -176,6 +180,24 @@ pub async fn text_in(
     let alarm = mind.alarm(&inbound);
     store.accept(&[Arrival { inbound, alarm }]).await?;
     Ok(())
+}
+
+/// The field worker was there, and found all good but what is named.
+async fn visited(
+    store: &Store,
+    family: &Family,
+    at: DateTime<Utc>,
+    errand: Errand,
+    bad: &[&str],
+    note: &str,
+) -> Result<(), StoreError> {
+    let situation = store.situation(&store.sender(family.number).await?, Wanted::default()).await?;
+    let Some(household) = &situation.household else { return Ok(()) };
+    let found = visit::of(errand).map(|check| (check.id.to_owned(), !bad.contains(&check.id))).collect();
+    let day = local_day(at, &household.time_zone);
+    let (staff, note) = (WORKER.0.to_owned(), note.to_owned());
+    let visit = Visit { at, day, kind: errand, staff, found, note, photos: vec![] };
+    store.keep_visit(household.id, &visit, vec![]).await
 }
 
 /// Gives the newcomer, who came by text, the invented district's climate and name.

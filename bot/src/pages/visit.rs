@@ -138,7 +138,8 @@ pub async fn show(
     })
 }
 
-fn of(errand: Errand) -> impl Iterator<Item = &'static Check> {
+/// What is looked at on an errand.
+pub fn of(errand: Errand) -> impl Iterator<Item = &'static Check> {
     CHECKS.iter().filter(move |check| check.on.contains(&errand))
 }
 
