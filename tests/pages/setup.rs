@@ -217,7 +217,14 @@ async fn a_household_is_set_up_gets_phones_measures_and_a_tank_begun_anew() {
     // Emptied and filled anew: a new number with the same phone and sizes, and nothing fed.
     text(&node.store, "+99900000555", "a", "fed 2 kg rice").await;
     assert_eq!(browser.post("/household/2/restart", &[("manure_kg", "60")]).await.0, 422, "not without being sure");
-    assert_eq!(browser.post("/household/2/restart", &[("manure_kg", "60"), ("sure", "yes")]).await.0, 303);
+    let moved = |place: &'static str| [("manure_kg", "60"), ("sure", "yes"), ("place", place)];
+    assert_eq!(browser.post("/household/2/restart", &moved("Nosuchtown")).await.0, 422);
+    assert_eq!(browser.post("/household/2/restart", &moved("Nakuru")).await.0, 303);
+    let towns = node.store.facts(3).await.expect("read").into_iter().filter_map(|fact| match fact.what {
+        What::Place { name } => Some(name),
+        _ => None,
+    });
+    assert_eq!(towns.collect::<Vec<_>>(), ["Nakuru"], "where they moved to, and no more where they were");
     let now = Sender::Family { household: 3, stopped: false };
     assert_eq!(node.store.sender("+99900000555").await.expect("read"), now);
     let facts = node.store.facts(3).await.expect("read");

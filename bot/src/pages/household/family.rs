@@ -6,6 +6,7 @@ use super::super::access::{Role, Worker};
 use super::super::setup::{gateway, number};
 use super::super::{Broken, Pages};
 use super::acts::{known, told_by_hand};
+use super::settings;
 use crate::deed::Did;
 use crate::household::{CareNow, Decision, Due, Household, Phone, Sender, Talk};
 use crate::record::{Recorded, local_day};
@@ -147,6 +148,9 @@ pub struct RestartForm {
     sure: String,
     #[serde(default)]
     manure_kg: String,
+    /// Where it stands now, if the family moved.
+    #[serde(default)]
+    place: String,
 }
 
 /// Most starter that a tank is filled with. Units: kg.
@@ -176,11 +180,16 @@ pub async fn restart(
     };
     let situation = known(&pages, id).await?;
     let old = situation.household.clone().ok_or(Broken::NoHousehold(id))?;
+    let mut here = old.clone();
+    let moved = match form.place.trim() {
+        "" => vec![],
+        place => settings::moved(&mut here, place).map_err(Broken::Form)?.to_vec(),
+    };
     if old.talk.closed {
         return Err(Broken::Form("form-closed".into()));
     }
-    let today = local_day(now, &old.time_zone);
-    let facts = begun_anew(&pages.store.facts(id).await?, today, now.timestamp(), kg);
+    let today = local_day(now, &here.time_zone);
+    let facts = begun_anew(moved, &pages.store.facts(id).await?, today, now.timestamp(), kg);
     let household = Household {
         id: 0,
         seed: rand::random(),
@@ -195,7 +204,7 @@ pub async fn restart(
             came_from: Some(id),
             ..Talk::default()
         },
-        ..old.clone()
+        ..here
     };
     let join = pages.store.all_phones(id).await?.into_iter().map(|(phone, _)| phone).collect();
     let audit = Some(Did::BeganAnew { before: id }.by(&worker.name));
@@ -221,9 +230,10 @@ pub async fn restart(
     Ok(Redirect::to(&format!("/household/{}", kept.household)))
 }
 
-/// What still holds of the vessel, its place and its people, told anew for a tank filled today.
-fn begun_anew(facts: &[Fact], today: Day, told_at: i64, manure_kg: Option<f64>) -> Vec<Fact> {
-    let mut holds: Vec<What> = vec![];
+/// What still holds of the vessel, its place and its people, told anew for a tank filled today. What `moved` them says
+/// goes before what was told earlier.
+fn begun_anew(moved: Vec<What>, facts: &[Fact], today: Day, told_at: i64, manure_kg: Option<f64>) -> Vec<Fact> {
+    let mut holds: Vec<What> = moved.into_iter().rev().collect();
     for fact in standing(facts).into_iter().rev() {
         let kind = std::mem::discriminant(&fact.what);
         let lasting = matches!(
@@ -262,6 +272,7 @@ mod tests {
         let told = [
             What::Tank { litres: 800.0 },
             What::Tank { litres: 1000.0 },
+            What::Place { name: "Ngara".into() },
             What::Started,
             What::Fed { feed: Feed::CattleManure, amount: Some(3.0), unit: Some(Unit::Kg) },
             What::Measure { unit: Measure::Bucket, litres: 8.0 },
@@ -269,11 +280,12 @@ mod tests {
         ];
         let facts: Vec<Fact> =
             (1..).zip(told).map(|(id, what)| Fact { id, day: Day(id as i32), told_at: 0, what }).collect();
-        let anew = begun_anew(&facts, Day(90), 7, Some(50.0));
+        let moved = What::Place { name: "Kibondo".into() };
+        let anew = begun_anew(vec![moved.clone()], &facts, Day(90), 7, Some(50.0));
         let whats: Vec<&What> = anew.iter().map(|fact| &fact.what).collect();
         let starter = What::Seeded { feed: Feed::CattleManure, amount: Some(50.0), unit: Some(Unit::Kg) };
         let bucket = What::Measure { unit: Measure::Bucket, litres: 10.0 };
-        assert_eq!(whats, [&What::Tank { litres: 1000.0 }, &bucket, &What::Started, &starter]);
-        assert!(anew.iter().all(|fact| fact.day == Day(90)) && anew[3].id == 4);
+        assert_eq!(whats, [&What::Tank { litres: 1000.0 }, &bucket, &moved, &What::Started, &starter]);
+        assert!(anew.iter().all(|fact| fact.day == Day(90)) && anew[4].id == 5);
     }
 }

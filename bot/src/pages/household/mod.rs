@@ -86,7 +86,7 @@ struct Story {
     lines: Vec<Line>,
     trail: Vec<trail::Line>,
     alarm: String,
-    what_if: Option<String>,
+    what_if: Option<what_if::Ahead>,
     ration: String,
     water: String,
     settings: Vec<Setting>,
@@ -143,9 +143,9 @@ pub async fn show(
     let trail = pages.store.trail(id, TRAIL).await?;
     let visits = pages.store.visits(id, visit::SHOWN).await?;
     let marks = visits.iter().map(|visit| (visit.day, visit::told(&tongue, visit))).collect();
-    let past = past::past(&pages, household, &facts, today.plus(-drawn), today).await?;
+    let past = past::past(&pages, household, &facts, today.plus(-drawn.min(SPAN)), today).await?;
     let told = Told { household, facts: &facts, said: &said, believed: &believed, past: &past, visits: marks };
-    let chart = chart(&tongue, today, drawn, panels(&told, &tongue, &voice, today, drawn));
+    let chart = chart(&tongue, "chart-label", today, drawn, panels(&told, &tongue, &voice, today, drawn));
     let site = &believed.so_far.site;
     page(&Story {
         id,

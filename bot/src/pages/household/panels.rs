@@ -14,7 +14,7 @@ use bellyful_core::fact::{Fact, What, standing};
 use bellyful_core::feeds::Feed;
 use bellyful_core::ledger::{DayAccount, Ledger};
 use bellyful_core::limits::limits;
-use bellyful_core::twin::{Band, Past, slurry_over};
+use bellyful_core::twin::{Past, slurry_over};
 use bellyful_core::units::Day;
 use std::collections::BTreeMap;
 
@@ -45,7 +45,6 @@ pub fn panels(told: &Told, tongue: &Tongue, voice: &Voice, today: Day, days: i32
         let of = told.said.iter().filter_map(|said| Some((said.at, said.advice.as_ref()?)));
         of.map(|(at, advice)| Dot { day: local_day(at, &told.household.time_zone), value: value(advice) }).collect()
     };
-    let middle = |bands: &[Band]| bands.iter().map(|band| Dot { day: band.day, value: band.middle }).collect();
     let olr = all().map(|day| Dot { day, value: ledger.load(day, 7, liquid).olr }).collect();
     let told_c = |day: Day| ledger.on(day)?.slurry_c;
     let slurry = slurry_over(&told.believed.so_far.site, liquid, first, today, told_c);
@@ -56,8 +55,12 @@ pub fn panels(told: &Told, tongue: &Tongue, voice: &Voice, today: Day, days: i32
     });
     let visits = told.visits.iter().map(|(day, what)| Mark { day: *day, danger: false, what: what.clone() });
     let (fed, feeds) = by_feed(&ledger, first, tongue, voice);
-    let Past { ph, acids, made_min, left_min } = told.past;
-    let ph_title = if ph.is_empty() { "chart-ph-told" } else { "chart-ph" };
+    let [made, acidity, acids] = of_belief(tongue, told.past);
+    let ph_told = dots(|day| day.ph);
+    let acidity = match acidity.is_empty() {
+        true => Panel::line(tongue.say("chart-ph-told"), ph_told).as_level(),
+        false => acidity.and_dots(tongue.say("chart-told"), ph_told),
+    };
     vec![
         Panel::bars(tongue.say("chart-fed"), fed)
             .of_parts(feeds)
@@ -66,15 +69,25 @@ pub fn panels(told: &Told, tongue: &Tongue, voice: &Voice, today: Day, days: i32
         Panel::line(tongue.say("chart-olr"), olr).with_limit(olr_most, tongue.say("chart-most")),
         Panel::bars(tongue.say("chart-cooked"), bars(|day| day.burned.map(|minutes| minutes.get())))
             .with_steps(tongue.say("chart-gas"), advised(|advice| advice.gas_minutes)),
-        Panel::band(tongue.say("chart-made"), made_min.clone()).with_steps(tongue.say("chart-left"), middle(left_min)),
+        made,
         Panel::line(tongue.say("chart-risk"), advised(|advice| advice.risk * 100.0)),
         Panel::band(tongue.say("chart-slurry"), slurry)
             .as_level()
             .and_dots(tongue.say("chart-told"), dots(|day| day.slurry_c)),
-        Panel::band(tongue.say(ph_title), ph.clone()).as_level().and_dots(tongue.say("chart-told"), dots(|day| day.ph)),
-        Panel::band(tongue.say("chart-acids"), acids.clone()),
+        acidity,
+        acids,
         Panel::marks(tongue.say("chart-signs"), signs.collect()),
         Panel::marks(tongue.say("visits-head"), visits.collect()),
+    ]
+}
+
+/// What is believed of the gas, the pH and the acids, day by day.
+pub fn of_belief(tongue: &Tongue, days: &Past) -> [Panel; 3] {
+    let left = days.left_min.iter().map(|band| Dot { day: band.day, value: band.middle }).collect();
+    [
+        Panel::band(tongue.say("chart-made"), days.made_min.clone()).with_steps(tongue.say("chart-left"), left),
+        Panel::band(tongue.say("chart-ph"), days.ph.clone()).as_level(),
+        Panel::band(tongue.say("chart-acids"), days.acids.clone()),
     ]
 }
 

@@ -210,15 +210,19 @@ impl Changed {
         if typed.is_empty() || site.place.as_deref() == Some(typed) {
             return Ok(());
         }
-        let found = places::find(typed, self.household.country.as_deref())
-            .ok_or_else(|| Sentence::with("form-no-town", [("name", typed.into())]))?;
-        self.household.country = Some(found.place.country.clone());
-        self.household.time_zone = found.place.time_zone.clone();
-        self.add(today, What::Place { name: typed.to_owned() });
-        self.add(today, What::Country { code: found.place.country.clone() });
-        self.add(today, What::Sited { normals: found.place.normals.clone() });
+        moved(&mut self.household, typed)?.into_iter().for_each(|what| self.add(today, what));
         Ok(())
     }
+}
+
+/// The household lives in the place typed from now on, and what is known of it there. Errors: no such town.
+pub(super) fn moved(household: &mut Household, typed: &str) -> Result<[What; 3], Sentence> {
+    let found = places::find(typed, household.country.as_deref())
+        .ok_or_else(|| Sentence::with("form-no-town", [("name", typed.into())]))?;
+    household.country = Some(found.place.country.clone());
+    household.time_zone = found.place.time_zone.clone();
+    let (code, normals) = (found.place.country.clone(), found.place.normals.clone());
+    Ok([What::Place { name: typed.to_owned() }, What::Country { code }, What::Sited { normals }])
 }
 
 const STARTED_MOST: i32 = 30 * 366;

@@ -1,14 +1,17 @@
 //! What if they fed this much every day: two weeks ahead, by the same belief and rules as the answers.
 //!
-//! Takes belief and an amount as typed; gives a sentence. Keeps nothing.
+//! Takes belief and an amount as typed; gives a sentence and the days ahead as a chart. Keeps nothing.
 
 use super::super::Tongue;
+use super::super::chart::chart;
+use super::panels::of_belief;
 use crate::household::Situation;
 use crate::reply::catalog::Value;
 use crate::twins::Believed;
 use bellyful_core::advice::{Advice, advise};
 use bellyful_core::fact::{Fact, Unit, What};
 use bellyful_core::ledger::Load;
+use bellyful_core::twin::Past;
 
 /// How far ahead.
 const DAYS: i32 = 14;
@@ -17,8 +20,15 @@ const MOST: f64 = 500.0;
 /// Numbers of facts that are only supposed: above any that is kept.
 const SUPPOSED: i64 = i64::MAX / 2;
 
+/// What comes of it.
+pub struct Ahead {
+    pub sentence: String,
+    /// Empty where nothing could be worked out.
+    pub chart: String,
+}
+
 /// What two weeks of `ration` and `water` a day come to, or what is wrong with what was typed. `None`: nothing asked.
-pub fn told(tongue: &Tongue, situation: &Situation, believed: &Believed, ration: &str, water: &str) -> Option<String> {
+pub fn told(tongue: &Tongue, situation: &Situation, believed: &Believed, ration: &str, water: &str) -> Option<Ahead> {
     if ration.trim().is_empty() {
         return None;
     }
@@ -27,9 +37,10 @@ pub fn told(tongue: &Tongue, situation: &Situation, believed: &Believed, ration:
         typed.replace(',', ".").parse::<f64>().ok().filter(|n| (0.0..=MOST).contains(n))
     };
     let (Some(kg), Some(water_l)) = (number(ration), number(water)) else {
-        return Some(tongue.with("if-wrong", &[("most", MOST.into())]));
+        return Some(Ahead { sentence: tongue.with("if-wrong", &[("most", MOST.into())]), chart: String::new() });
     };
-    let (load, advice) = ahead(situation, believed, kg, water_l);
+    let facts = supposed(situation, believed, kg, water_l);
+    let (load, advice) = ahead(&facts, believed);
     let number = |value, decimals| Value::Text(tongue.number(value, decimals));
     let hrt = load.hrt_d.map_or(tongue.say("if-no-end"), |days| format!("{days:.0} d"));
     let values = [
@@ -43,11 +54,14 @@ pub fn told(tongue: &Tongue, situation: &Situation, believed: &Believed, ration:
         ("verdict", tongue.say(&format!("verdict-{}", advice.verdict)).into()),
         ("ration", number(advice.ration_kg, 1)),
     ];
-    Some(tongue.with("if-told", &values))
+    let then = believed.today.plus(DAYS);
+    let days = Past::since(believed.dawn.clone(), &facts, then);
+    let chart = chart(tongue, "if-chart", then, DAYS, of_belief(tongue, &days).into());
+    Some(Ahead { sentence: tongue.with("if-told", &values), chart })
 }
 
-/// Load over the last week and advice, after two weeks of the same feed.
-fn ahead(situation: &Situation, believed: &Believed, kg: f64, water_l: f64) -> (Load, Advice) {
+/// What was told, and the same feed every day from tomorrow.
+fn supposed(situation: &Situation, believed: &Believed, kg: f64, water_l: f64) -> Vec<Fact> {
     let mut facts = situation.facts.clone();
     let mut suppose = |day, what| {
         let id = SUPPOSED + facts.len() as i64;
@@ -64,7 +78,12 @@ fn ahead(situation: &Situation, believed: &Believed, kg: f64, water_l: f64) -> (
         }
         suppose(day, What::Water { amount: Some(water_l), unit: Some(Unit::L) });
     }
+    facts
+}
+
+/// Load over the last week and advice, when the days supposed are over.
+fn ahead(facts: &[Fact], believed: &Believed) -> (Load, Advice) {
     let then = believed.today.plus(DAYS + 1);
-    let twin = (1..=DAYS + 1).fold(believed.dawn.clone(), |twin, n| twin.settle(&facts, believed.today.plus(n)));
+    let twin = (1..=DAYS + 1).fold(believed.dawn.clone(), |twin, n| twin.settle(facts, believed.today.plus(n)));
     (twin.ledger.load(then.plus(-1), 7, twin.liquid()), advise(&twin, then))
 }
