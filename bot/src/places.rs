@@ -107,6 +107,11 @@ fn bare(phrases: &[String]) -> Option<&String> {
     })
 }
 
+/// Every town of the list.
+pub fn all() -> impl Iterator<Item = &'static Place> {
+    load::gazetteer().all()
+}
+
 /// The time zone most of a country's people are taken to live in: its biggest town's.
 pub fn time_zone_of(country: &str) -> Option<&'static str> {
     load::gazetteer().biggest_of(country).map(|place| place.time_zone.as_str())

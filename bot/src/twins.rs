@@ -71,6 +71,13 @@ impl Believed {
         advise(&self.so_far, self.today)
     }
 
+    /// What would be advised tomorrow if no more is told today.
+    pub fn tomorrow(&self, situation: &Situation, recorded: &Recorded) -> Advice {
+        let facts: Vec<Fact> = situation.facts.iter().chain(&recorded.facts).cloned().collect();
+        let next = self.today.plus(1);
+        advise(&self.dawn.clone().settle(&facts, next), next)
+    }
+
     /// Whether the ration is for today still: nothing was told fed today.
     pub fn for_today(&self) -> bool {
         self.so_far.ledger.on(self.today).is_none_or(|account| account.portions.is_empty())

@@ -10,6 +10,7 @@ use bellyful::jobs::{Answerer, lease, send};
 use bellyful::message::Inbound;
 use bellyful::mind::Mind;
 use bellyful::store::{Arrival, Store};
+use bellyful_tests::day::share;
 use bellyful_tests::stores::fresh_folder;
 use chrono::{DateTime, Duration, Utc};
 use std::collections::BTreeMap;
@@ -19,8 +20,6 @@ use tokio::sync::Notify;
 
 /// Texts a household and day: one of its feeding, and now and then a question. Source: our choice.
 const TEXTS_A_DAY: f64 = 1.5;
-/// Share of a day's texts in each of its hours: a morning and an evening. Source: our choice.
-const HOURS: [u32; 24] = [0, 0, 0, 1, 2, 6, 12, 14, 10, 6, 4, 4, 5, 4, 3, 3, 4, 6, 7, 4, 2, 1, 1, 1];
 const GATEWAY: &str = "plain";
 /// What memory may grow by from the sixth hour to the last.
 const GROWTH_MOST: f64 = 1.15;
@@ -34,14 +33,13 @@ pub async fn day(households: usize) {
     let mind = Arc::new(Mind::new(None, 1).expect("built in"));
     let now = Arc::new(Mutex::new(midnight));
     let nodes: Vec<Arc<Worker>> = (0..2).map(|n| Arc::new(node(&store, &mind, n, &now))).collect();
-    let a_share = households as f64 * TEXTS_A_DAY / f64::from(HOURS.iter().sum::<u32>());
+    let a_day = households as f64 * TEXTS_A_DAY;
     let (start, mut texts, mut sent, mut at_six) = (Instant::now(), 0, 0, 0);
     println!("\nsoak of a simulated day, {households} households:");
     for minute in 0..24 * 60 {
         let at = midnight + Duration::minutes(minute);
         *now.lock().expect("never poisoned") = at;
-        let due =
-            (1..=minute as usize + 1).map(|m| f64::from(HOURS[(m - 1) / 60]) * a_share / 60.0).sum::<f64>() as usize;
+        let due = (1..=minute as usize + 1).map(|m| share((m - 1) / 60) * a_day / 60.0).sum::<f64>() as usize;
         let arrivals: Vec<Arrival> = (texts..due).map(|n| arrival(&mind, n, households, at)).collect();
         texts = due;
         store.accept(&arrivals).await.expect("kept");

@@ -75,6 +75,10 @@ impl Gazetteer {
         Ok(Gazetteer { places, by_name, by_skeleton, countries: names })
     }
 
+    pub fn all(&'static self) -> impl Iterator<Item = &'static Place> {
+        self.places.iter()
+    }
+
     /// Towns called exactly `name`, folded.
     pub fn named(&'static self, name: &str) -> Vec<&'static Place> {
         self.of(self.by_name.get(name))

@@ -88,11 +88,15 @@ pub fn reply(
     let nothing_said = recorded.doubt.is_none() && untold;
     let known = known_enough(&believed);
     if !only_safe && !answered_all && !doubtful && (known || !nothing_said) {
-        pieces.extend(thinning(&voice, &recorded, &believed, &advice));
-        pieces.push(doing(&voice, &recorded.household, &advice, &believed, inbound.sent_at));
-        match heals(&voice, &believed, &advice) {
+        // Asked in the evening for tomorrow, as if nothing more goes in today.
+        let ahead =
+            (settled.reading.asks_ahead && believed.for_today()).then(|| believed.tomorrow(situation, &recorded));
+        let (sought, for_today) = ahead.as_ref().map_or((&advice, believed.for_today()), |ahead| (ahead, false));
+        pieces.extend(thinning(&voice, &recorded, &believed, sought));
+        pieces.push(doing(&voice, &recorded.household, sought, &believed, for_today, inbound.sent_at));
+        match heals(&voice, &believed, sought) {
             Some(remedy) => pieces.push(remedy),
-            None => pieces.extend(whys(&voice, &recorded.household, &advice, believed.today)),
+            None => pieces.extend(whys(&voice, &recorded.household, sought, believed.today)),
         }
         if advice.reasons.contains(&Reason::LeakSuspected) && suspicion.is_none() {
             pieces.push(Piece::new(Rank::Why, voice.say("do-check-gas", &[])));

@@ -19,9 +19,10 @@ pub(super) fn doing(
     household: &Household,
     advice: &Advice,
     believed: &Believed,
+    for_today: bool,
     now: DateTime<Utc>,
 ) -> Piece {
-    let (for_today, site, mix) = (believed.for_today(), &believed.so_far.site, believed.mix());
+    let (site, mix) = (&believed.so_far.site, believed.mix());
     let last = household.talk.last_advice.as_ref().filter(|last| now - last.at < STILL_IN_MIND);
     last.and_then(|last| voice.doing_again(last, advice, for_today, site, &mix))
         .unwrap_or_else(|| voice.doing(advice, for_today, site, &mix))

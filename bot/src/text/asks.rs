@@ -1,7 +1,7 @@
 //! Questions: what the text wants to know.
 
 use super::clauses::Clause;
-use super::nodes::Kind;
+use super::nodes::{Kind, When};
 use super::notions::{Cue, Cues};
 use super::reader::Reader;
 use super::reading::Ask;
@@ -83,6 +83,10 @@ impl Reader<'_> {
             && clause.to - clause.from <= 4
         {
             self.ask(Ask::Ration);
+        }
+        if self.asks[at..].contains(&Ask::Ration) {
+            let ahead = |i| matches!(self.node(i).when(), Some(When::Ahead | When::EitherWay(_)));
+            self.asks_ahead |= clause.range().any(ahead);
         }
         if clause.has(Cue::Status) && self.asks.len() == at {
             self.ask(Ask::Status);

@@ -28,6 +28,7 @@ pub struct Reader<'a> {
     pub facts: Vec<(usize, Told)>,
     pub asks: Vec<Ask>,
     pub unsure: Vec<Unsure>,
+    pub asks_ahead: bool,
     pub control: Option<Control>,
     pub for_household: Option<String>,
 }
@@ -72,6 +73,7 @@ impl<'a> Reader<'a> {
             facts: Vec::new(),
             asks: Vec::new(),
             unsure: Vec::new(),
+            asks_ahead: false,
             control: None,
             for_household: None,
         };
@@ -184,6 +186,7 @@ impl<'a> Reader<'a> {
             asks,
             control: self.control,
             unsure,
+            asks_ahead: self.asks_ahead,
         }
     }
 

@@ -18,6 +18,9 @@ pub struct Reading {
     pub control: Option<Control>,
     /// What could be meant two ways or not at all.
     pub unsure: Vec<Unsure>,
+    /// How much may go in is asked for a day to come. Not part of the contract.
+    #[serde(skip)]
+    pub asks_ahead: bool,
 }
 
 impl Reading {
