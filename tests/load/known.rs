@@ -51,7 +51,7 @@ pub async fn fill(database: &str, households: usize, now: DateTime<Utc>) {
     }
     let sql = format!(
         "{counted} INSERT INTO phone (number, household_id, gateway, since_at) \
-         SELECT '+1555' || substr('0000000' || n.v, -7), 1000 + n.v, 'plain', 0 FROM n"
+         SELECT '+1555' || substr('0000000' || n.v, length('0000000' || n.v) - 6), 1000 + n.v, 'plain', 0 FROM n"
     );
     sqlx::query(AssertSqlSafe(sql)).execute(&mut *tx).await.expect("copied");
     tx.commit().await.expect("kept");

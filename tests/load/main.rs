@@ -1,8 +1,8 @@
-//! What one node bears on SQLite: a report on standard output. Every household is a copy of one that texted for 120 days
+//! What one node bears on SQLite and on PostgreSQL: a report on standard output. Every household is a copy of one that texted for 120 days
 //! through the bot itself, so that each has facts, a twin and its checkpoints.
 //!
 //! `cargo run --release -p bellyful-tests --example load`; nothing else should run on the machine.
-//! BELLYFUL_LOAD_HOUSEHOLDS (1000,10000,100000), BELLYFUL_LOAD_SECONDS (10), BELLYFUL_LOAD_DAYS (3000; 0 leaves it out),
+//! BELLYFUL_LOAD_HOUSEHOLDS (1000,10000,100000), BELLYFUL_LOAD_POSTGRES (1000,10000), BELLYFUL_LOAD_SECONDS (10), BELLYFUL_LOAD_DAYS (3000; 0 leaves it out),
 //! BELLYFUL_LOAD_NIGHT (1000,10000: households of the nightly pass),
 //! BELLYFUL_LOAD_SOAK (5000: households of a simulated day). What is set to nothing is left out.
 
@@ -14,6 +14,7 @@ mod soak;
 use bellyful::message::Inbound;
 use bellyful::store::{Arrival, Store};
 use bellyful_tests::network::{Does, Network, client, text_in};
+use bellyful_tests::postgres::Postgres;
 use bellyful_tests::server::{Server, Setting};
 use bellyful_tests::stores::fresh_folder;
 use chrono::Utc;
@@ -37,13 +38,16 @@ fn sizes(variable: &str, otherwise: &str) -> Vec<usize> {
 async fn main() {
     println!("load of the machine before: {}", std::fs::read_to_string("/proc/loadavg").unwrap_or_default().trim());
     let lasts = Duration::from_secs(number_of("BELLYFUL_LOAD_SECONDS", 10));
-    for households in sizes("BELLYFUL_LOAD_HOUSEHOLDS", "1000,10000,100000") {
-        let file = fresh_folder("load").join("bellyful.db");
-        let database = format!("sqlite:{}", file.display());
+    let on = |kind: fn() -> String, sizes: Vec<usize>| sizes.into_iter().map(move |size| (kind, size));
+    let sqlite = on(a_file, sizes("BELLYFUL_LOAD_HOUSEHOLDS", "1000,10000,100000"));
+    let postgres = on(a_database, sizes("BELLYFUL_LOAD_POSTGRES", "1000,10000"));
+    for (fresh, households) in sqlite.chain(postgres) {
+        let database = fresh();
         known::fill(&database, households, Utc::now()).await;
-        let (one, many) = bare(lasts / 5).await;
+        let (one, many) = bare(fresh, lasts / 5).await;
         println!(
-            "\n{households} households; bare durable inserts: {one:.0} rows/s one a commit, {many:.0} rows/s 256 a commit"
+            "\n{households} households on {}; bare durable inserts: {one:.0} rows/s one a commit, {many:.0} rows/s 256 a commit",
+            database.split(':').next().unwrap_or_default()
         );
         let network = Network::start(|_, _| Does::Takes).await;
         let server = Setting::new(&database, &network.send_url)
@@ -69,12 +73,23 @@ async fn main() {
     println!("load of the machine after: {}", std::fs::read_to_string("/proc/loadavg").unwrap_or_default().trim());
 }
 
+/// A new file of SQLite's.
+fn a_file() -> String {
+    format!("sqlite:{}", fresh_folder("load").join("bellyful.db").display())
+}
+
+/// A new database of PostgreSQL's, which forces each commit to the disk as it does unless told otherwise.
+fn a_database() -> String {
+    Postgres::shared()
+        .expect("BELLYFUL_LOAD_POSTGRES needs Debian's package postgresql, or is set to nothing")
+        .database()
+}
+
 /// Durable rows a second by the store itself, one and 256 a commit, on the same disk.
-async fn bare(lasts: Duration) -> (f64, f64) {
+async fn bare(fresh: fn() -> String, lasts: Duration) -> (f64, f64) {
     let mut rates = [0.0; 2];
     for (rate, batch) in rates.iter_mut().zip([1, 256]) {
-        let file = fresh_folder("bare").join("bellyful.db");
-        let store = Store::open(&format!("sqlite:{}", file.display())).await.expect("a new store");
+        let store = Store::open(&fresh()).await.expect("a new store");
         let (start, mut rows) = (Instant::now(), 0);
         while start.elapsed() < lasts {
             let arrivals: Vec<Arrival> = (rows..rows + batch).map(arrival).collect();

@@ -32,7 +32,7 @@ pub struct Target {
     pub samples: fn() -> Vec<Vec<u8>>,
 }
 
-pub const TARGETS: [Target; 13] = [
+pub const TARGETS: [Target; 14] = [
     Target { name: "call", run: call, samples: calls },
     Target { name: "answer", run: answer, samples: answers },
     Target { name: "profile", run: profile, samples: profiles },
@@ -46,6 +46,7 @@ pub const TARGETS: [Target; 13] = [
     Target { name: "talk", run: words::talk, samples: words::talks },
     Target { name: "restore", run: words::restore, samples: words::copies },
     Target { name: "pages", run: pages::run, samples: pages::samples },
+    Target { name: "visit", run: pages::visit, samples: pages::visits },
 ];
 
 fn root() -> &'static Path {

@@ -49,10 +49,14 @@ static SITE: LazyLock<Site> = LazyLock::new(|| {
 });
 
 fn call(method: Method, path: &str, cookie: &str, body: Body) -> Request<Body> {
+    typed("application/x-www-form-urlencoded", method, path, cookie, body)
+}
+
+fn typed(kind: &str, method: Method, path: &str, cookie: &str, body: Body) -> Request<Body> {
     Request::builder()
         .method(method)
         .uri(path)
-        .header(header::CONTENT_TYPE, "application/x-www-form-urlencoded")
+        .header(header::CONTENT_TYPE, kind)
         .header(header::COOKIE, cookie)
         .header(header::AUTHORIZATION, "Bearer sesame")
         .body(body)
@@ -80,6 +84,29 @@ pub fn run(bytes: &[u8]) {
     let request = call(method.clone(), &uri, &site.cookie, Body::from(part().to_vec()));
     let answer = site.runtime.block_on(site.routes.clone().oneshot(request)).expect("never fails");
     assert_ne!(answer.status(), StatusCode::INTERNAL_SERVER_ERROR, "{method} {uri}");
+}
+
+/// A visit's form with photos, as a browser sends it.
+pub fn visit(bytes: &[u8]) {
+    let site = &*SITE;
+    let kind = "multipart/form-data; boundary=line";
+    let request = typed(kind, Method::POST, "/household/1/visit", &site.cookie, Body::from(bytes.to_vec()));
+    let answer = site.runtime.block_on(site.routes.clone().oneshot(request)).expect("never fails");
+    assert_ne!(answer.status(), StatusCode::INTERNAL_SERVER_ERROR);
+}
+
+pub fn visits() -> Vec<Vec<u8>> {
+    let mut photo = std::io::Cursor::new(vec![]);
+    image::RgbImage::from_pixel(3, 2, image::Rgb([90, 120, 60]))
+        .write_to(&mut photo, image::ImageFormat::Jpeg)
+        .expect("a photo");
+    let field = |name: &str, value: &str| {
+        format!("--line\r\nContent-Disposition: form-data; name=\"{name}\"\r\n\r\n{value}\r\n").into_bytes()
+    };
+    let head = b"--line\r\nContent-Disposition: form-data; name=\"photo\"; filename=\"a.jpg\"\r\nContent-Type: image/jpeg\r\n\r\n";
+    let fields = [field("errand", "fault"), field("valve", "good"), field("note", "new hose")].concat();
+    let whole = [&fields, &head[..], photo.get_ref(), b"\r\n--line--\r\n"].concat();
+    vec![whole, [&fields, &b"--line--\r\n"[..]].concat()]
 }
 
 pub fn samples() -> Vec<Vec<u8>> {
