@@ -7,6 +7,7 @@ use super::nodes::{Kind, Row, When};
 use super::notions::{Cue, Cues};
 use super::tokens::Mark;
 use super::wordlist::Side;
+use bellyful_core::feeds::Feed;
 
 /// No clause is longer, so that rules that compare words within a clause stay linear in the text.
 const LONGEST: usize = 60;
@@ -171,6 +172,14 @@ pub fn part(row: &Row) -> Vec<Clause> {
     clauses
 }
 
+/// Whether slurry is taken out. "Took" is listed as an ordinary word too: it does so only where slurry is named.
+fn takes_out(nodes: &[super::nodes::Node]) -> bool {
+    let takes =
+        |node: &&super::nodes::Node| matches!(node.kind, Kind::Phrase | Kind::Quantity(_)) && node.has(Cue::Remove);
+    let slurry = |node: &super::nodes::Node| node.has(Cue::Slurry) || node.feed() == Some(Feed::Digestate);
+    nodes.iter().filter(takes).any(|node| !node.has(Cue::Other)) || nodes.iter().any(slurry)
+}
+
 /// "took out ten buckets and put in ten": what came out before the joint at `at`, and what goes in after it.
 fn turns(row: &Row, from: usize, at: usize) -> bool {
     let ends = |node: &super::nodes::Node| matches!(node.mark(), Some(Mark::Comma | Mark::Stop | Mark::Question));
@@ -180,7 +189,9 @@ fn turns(row: &Row, from: usize, at: usize) -> bool {
         let has = |cue: Cue| nodes.iter().any(|node| node.kind == Kind::Phrase && node.has(cue));
         has(cue) && !has(not)
     };
-    does(&row.nodes[from..at], Cue::Remove, Cue::Put) && does(&row.nodes[at..to], Cue::Put, Cue::Remove)
+    takes_out(&row.nodes[from..at])
+        && does(&row.nodes[from..at], Cue::Remove, Cue::Put)
+        && does(&row.nodes[at..to], Cue::Put, Cue::Remove)
 }
 
 fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) -> Clause {
@@ -201,6 +212,9 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
         if says && made.first_said == to {
             made.first_said = at;
         }
+    }
+    if !takes_out(&row.nodes[from..to]) {
+        made.cues.remove(Cue::Remove);
     }
     // "drained ten buckets for the garden" tells, and asks nothing.
     if made.has(Cue::Remove) && !question {

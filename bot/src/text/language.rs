@@ -4,6 +4,8 @@
 //! word that few languages share says more than one that many do, and one spelt with its accents more than one without.
 
 use super::lexicon::{Lexicon, Lexicons};
+use super::nodes::{Kind, Node};
+use super::notions::{Cue, Cues, Meaning};
 use super::reader::Reader;
 use super::tokens::{TokenKind, Tokens};
 use chrono::NaiveDate;
@@ -87,7 +89,15 @@ pub fn choose<'a>(lexicons: &'a Lexicons, text: &str, known: Option<&str>) -> &'
 fn in_fewest_phrases(lexicons: &Lexicons, text: &str, scores: &[(f64, f64)], best: usize) -> usize {
     let all = lexicons.all();
     let alike = (0..all.len()).filter(|&at| scores[at].0 > 0.0 && scores[best].0 - scores[at].0 <= ALIKE);
-    let phrases = |at: usize| Reader::new(&all[at], clip(text), NaiveDate::default()).row.nodes.len();
+    // A word that says nothing there counts double: "2 kg de son" is bran in French and a boy in English.
+    const IDLE: Cues = Cues::of(&[Cue::Other, Cue::Chatter, Cue::Folk]);
+    let idle = |node: &Node| {
+        node.meaning == Meaning { cues: node.meaning.cues, ..Meaning::default() } && node.meaning.cues.only(&IDLE)
+    };
+    let phrases = |at: usize| {
+        let row = Reader::new(&all[at], clip(text), NaiveDate::default()).row;
+        row.nodes.iter().map(|node| 1 + usize::from(node.kind == Kind::Phrase && idle(node))).sum::<usize>()
+    };
     alike.min_by_key(|&at| (phrases(at), at != best)).unwrap_or(best)
 }
 

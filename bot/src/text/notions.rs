@@ -53,7 +53,7 @@ ids!(/// A notion that rules combine; the id is the key under `[cues]` in a lang
     OutletUsual = "outlet_smell", Hypothetical = "hypothetical",
     // Danger told sideways: who lies there and does not wake, what befalls the body, what bursts and climbs
     Drops = "drops", Stirs = "stirs", Lifeless = "lifeless", Body = "body", Harm = "harm", Drinks = "drinks",
-    Blast = "blast", Rises = "rises", Filled = "filled", ToOthers = "to_others", Ails = "ails",
+    Blast = "blast", Heat = "heat", Rises = "rises", Filled = "filled", ToOthers = "to_others", Ails = "ails",
     // Figures of speech: what burns or aches only in words
     Figure = "figure", Burden = "burden", Ache = "ache", Laugh = "laugh", InWords = "in_words",
 });

@@ -263,7 +263,8 @@ impl Reader<'_> {
                     }
                 }
             }
-            if self.has(at, Cue::LiveAfter) && at > clause.from {
+            let leads = || clause.from..at;
+            if self.has(at, Cue::LiveAfter) && at > clause.from && !leads().any(|i| self.is_of_the_digester(i)) {
                 let end = (clause.from..at)
                     .rev()
                     .find(|&i| !self.node(i).has(Cue::In) && !self.node(i).has(Cue::Of))
@@ -278,6 +279,12 @@ impl Reader<'_> {
                 }
             }
         }
+    }
+
+    /// "tanki chhune se haath jalta hai": no place is named where the digester is spoken of.
+    fn is_of_the_digester(&self, at: usize) -> bool {
+        const THINGS: Cues = Cues::of(&[Cue::Tank, Cue::Slurry, Cue::Pipe, Cue::Stove, Cue::Flame, Cue::Gas, Cue::Put]);
+        self.node(at).any(&THINGS) || self.node(at).feed().is_some()
     }
 
     fn leads_to_name(&self, at: usize) -> bool {

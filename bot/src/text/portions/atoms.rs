@@ -135,7 +135,9 @@ impl Reader<'_> {
         if node.feed() == Some(Feed::Ash) && self.mends_sourness(clause) {
             return Some(Thing::Alkali(AlkaliKind::Ash));
         }
-        if clause.has(Cue::Remove) && (node.has(Cue::Slurry) || node.feed() == Some(Feed::Digestate)) {
+        if clause.has(Cue::Remove)
+            && (self.speaks_of(at, &Cues::of(&[Cue::Slurry])) || node.feed() == Some(Feed::Digestate))
+        {
             return Some(Thing::Slurry);
         }
         if let Some(feed) = node.feed() {

@@ -7,6 +7,7 @@
 mod atoms;
 mod counts;
 mod pairs;
+mod plants;
 mod tell;
 mod unfed;
 
@@ -14,8 +15,8 @@ use super::clauses::Clause;
 use super::nodes::Kind;
 use super::notions::{Cue, Cues, UnitWord};
 use super::reader::Reader;
-use super::reading::{About, LONG_AGO};
-use atoms::{Atom, Piece};
+use super::reading::{About, LONG_AGO, Told};
+use atoms::{Atom, Piece, Thing};
 use bellyful_core::fact::{Sign, What};
 use bellyful_core::feeds::Feed;
 
@@ -76,6 +77,7 @@ impl Reader<'_> {
         if clause.plan {
             return;
         }
+        self.on_plants(&mut clause);
         let atoms = self.atoms(first, end);
         if clause.has(Cue::AsUsual)
             && !clause.asks
@@ -115,6 +117,17 @@ impl Reader<'_> {
         while at < atoms.len() {
             at = self.portion(&clause, &atoms, at, purpose, fed_before, &mut last_unit);
         }
+        self.told_twice(fed_before);
+    }
+
+    /// "1 kg meat, a dead rat in it": of one feed, what has no amount is within what has.
+    fn told_twice(&mut self, from: usize) {
+        let told = self.facts.split_off(from);
+        let measured = |of: Feed| {
+            told.iter().any(|(_, told)| matches!(told.what, What::Fed { feed, amount: Some(_), .. } if feed == of))
+        };
+        let kept = |told: &&(usize, Told)| !matches!(told.1.what, What::Fed { feed, amount: None, unit: None } if measured(feed));
+        self.facts.extend(told.iter().filter(kept).cloned());
     }
 
     /// What was bought, eaten or cooked by the family went into no digester.
@@ -147,7 +160,13 @@ impl Reader<'_> {
     }
 
     fn purpose(&self, clause: &Clause, index: usize) -> Purpose {
-        if clause.has(Cue::Remove) && !clause.has(Cue::Put) {
+        // "drew 3 buckets of slurry and put it in the garden" feeds nothing, unless a food is named.
+        let food = |at: usize| {
+            let node = self.node(at);
+            node.feed().is_some_and(|feed| feed != Feed::Digestate) && !node.used
+        };
+        let garden = clause.has(Cue::Crops) && !clause.has(Cue::Tank) && !clause.range().any(food);
+        if clause.has(Cue::Remove) && (!clause.has(Cue::Put) || garden) {
             return Purpose::Removed;
         }
         let new = Cues::of(&[Cue::Seed, Cue::Start, Cue::NewTank]);
@@ -160,20 +179,21 @@ impl Reader<'_> {
                     && next.any(&Cues::of(&[Cue::Seed]))
                     && next.range().all(|i| self.node(i).feed().is_none())
             });
-        if starts || self.filled_it(clause) {
+        if starts {
             return Purpose::Seeded;
         }
         if clause.habit { Purpose::Usual } else { Purpose::Fed }
     }
 
     /// "tank 1000 L, 8 buckets of dung 3 weeks ago": told with the tank, dung of long ago is what it was started with.
-    fn filled_it(&self, clause: &Clause) -> bool {
-        let starter = |feed: Feed| feed == Feed::Digestate || feed.id().ends_with("manure");
-        let mut feeds = clause.range().filter_map(|at| self.node(at).feed()).peekable();
+    pub(super) fn filled_it(&self, things: &[Atom], day: i32) -> bool {
+        let starter = |thing: &Atom| {
+            let feed = |feed: Feed| feed == Feed::Digestate || feed.id().ends_with("manure");
+            matches!(thing.thing(), Some(Thing::Feed(of)) if feed(of))
+        };
         let tank = self.facts.iter().any(|(_, told)| matches!(told.what, What::Tank { .. }));
         let fed = self.facts.iter().any(|(_, told)| matches!(told.what, What::Fed { .. }));
-        let long_ago = clause.days.last().is_some_and(|&(_, day)| day <= LONG_AGO);
-        tank && !fed && long_ago && !clause.habit && feeds.peek().is_some() && feeds.all(starter)
+        tank && !fed && day <= LONG_AGO && !things.is_empty() && things.iter().all(starter)
     }
 
     /// "emptied half the tank"

@@ -35,6 +35,10 @@ impl Reader<'_> {
             Purpose::Seeded => self.start_day(clause).unwrap_or_else(|| self.portion_day(clause, from)),
             _ => self.portion_day(clause, from),
         };
+        let purpose = match purpose {
+            Purpose::Fed if self.filled_it(things, day) => Purpose::Seeded,
+            other => other,
+        };
         let doing = self.done_here(clause);
         let first = things.first().and_then(Atom::thing);
         if let Some(thing) = things.first()
@@ -123,6 +127,11 @@ impl Reader<'_> {
             }
         }
         *last_unit = portion.unit.or(*last_unit);
+        // "1 kg meat with a dead rat" is meat alone.
+        let again =
+            |at: usize| portion.amount.is_some() && things[..at].iter().any(|one| one.thing() == things[at].thing());
+        let kept: Vec<Atom> = (0..things.len()).filter(|&at| !again(at)).map(|at| things[at]).collect();
+        let things = kept.as_slice();
         let share = portion.amount.map(|total| total / things.len().max(1) as f64);
         if things.is_empty() {
             let thing = if self.water_was_meant(clause) { Thing::Water } else { Thing::Feed(Feed::FoodWaste) };
