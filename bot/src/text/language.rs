@@ -8,6 +8,7 @@ use super::nodes::{Kind, Node};
 use super::notions::{Cue, Cues, Meaning};
 use super::reader::Reader;
 use super::tokens::{TokenKind, Tokens};
+use super::wordlist::Side;
 use chrono::NaiveDate;
 
 /// Words looked at; a longer text says no more.
@@ -96,7 +97,11 @@ fn in_fewest_phrases(lexicons: &Lexicons, text: &str, scores: &[(f64, f64)], bes
     };
     let phrases = |at: usize| {
         let row = Reader::new(&all[at], clip(text), NaiveDate::default()).row;
-        row.nodes.iter().map(|node| 1 + usize::from(node.kind == Kind::Phrase && idle(node))).sum::<usize>()
+        // So does an "are" that ends the text where the verb stands before what it says.
+        let verb_first = row.lexicon.habits.negation == Side::Before;
+        let ends = |at: usize, node: &Node| verb_first && at > 0 && at + 1 == row.nodes.len() && node.has(Cue::Is);
+        let twice = |at: usize, node: &Node| node.kind == Kind::Phrase && (idle(node) || ends(at, node));
+        row.nodes.iter().enumerate().map(|(at, node)| 1 + usize::from(twice(at, node))).sum::<usize>()
     };
     alike.min_by_key(|&at| (phrases(at), at != best)).unwrap_or(best)
 }
