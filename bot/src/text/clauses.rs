@@ -142,7 +142,10 @@ pub fn part(row: &Row) -> Vec<Clause> {
                 from = at + 1;
                 sentence += 1;
             }
-            _ if node.kind == Kind::Phrase && node.has(Cue::But) => {
+            _ if node.kind == Kind::Phrase
+                && node.has(Cue::But)
+                && (!node.has(Cue::Why) || is_because(row, from, at)) =>
+            {
                 close(from, at, sentence, false);
                 from = at + 1;
             }
@@ -170,6 +173,15 @@ pub fn part(row: &Row) -> Vec<Clause> {
     lend_days(row, &mut clauses);
     spread_plans(row, &mut clauses);
     clauses
+}
+
+/// "pus bicarbonato porque cheirava azedo": the word for "why" gives the reason of what was done before it.
+fn is_because(row: &Row, from: usize, at: usize) -> bool {
+    const DONE: Cues = Cues::of(&[Cue::Put, Cue::PutNot, Cue::Remove, Cue::Cook, Cue::Soda, Cue::Lime]);
+    let rest = || row.nodes[at + 1..].iter().take(LONGEST).map(|node| node.mark());
+    let end = rest().find(|mark| matches!(mark, Some(Mark::Stop | Mark::Question)));
+    let done = row.nodes[from..at].iter().any(|node| node.kind == Kind::Phrase && node.any(&DONE));
+    done && end != Some(Some(Mark::Question)) && rest().next().is_some_and(|mark| mark.is_none())
 }
 
 /// Whether slurry is taken out. "Took" is listed as an ordinary word too: it does so only where slurry is named.
