@@ -247,7 +247,8 @@ impl Reader<'_> {
             return;
         }
         for at in clause.range() {
-            if self.has(at, Cue::LiveIn) {
+            // "my hand hurts from stirring"
+            if self.has(at, Cue::LiveIn) && !(clause.from..at).any(|i| self.has(i, Cue::Body)) {
                 let start = (at + 1..clause.to).find(|&i| !self.leads_to_name(i)).unwrap_or(clause.to);
                 if let Some(end) = self.name_end(start, clause.to) {
                     self.name_place(start, end);
