@@ -122,7 +122,10 @@ impl Reader<'_> {
             node.any(&Cues::of(&[Cue::Chatter, Cue::My, Cue::Person, Cue::Now]))
                 || node.number().is_some_and(|n| n.weak)
         };
-        clause.range().any(|at| self.has(at, Cue::Person) && (!self.has(at, Cue::Folk) || clause.range().all(little)))
+        clause.range().any(|at| {
+            self.has(at, Cue::Person)
+                && (!self.node(at).any(&Cues::of(&[Cue::Folk, Cue::Other])) || clause.range().all(little))
+        })
     }
 
     fn plain_question(&self, clause: &Clause) -> bool {

@@ -62,6 +62,9 @@ impl Clause {
     }
 }
 
+/// With these a "what" asks.
+const ASKS: Cues = Cues::of(&[Cue::HowMuch, Cue::CanI, Cue::Status, Cue::Why]);
+
 pub const ASKING: Cues = Cues::of(&[
     Cue::HowMuch,
     Cue::HowLong,
@@ -175,13 +178,12 @@ pub fn part(row: &Row) -> Vec<Clause> {
     clauses
 }
 
-/// "pus bicarbonato porque cheirava azedo": the word for "why" gives the reason of what was done before it.
+/// "pus bicarbonato porque cheirava azedo": the word for "why" gives the reason of what was told before it.
 fn is_because(row: &Row, from: usize, at: usize) -> bool {
-    const DONE: Cues = Cues::of(&[Cue::Put, Cue::PutNot, Cue::Remove, Cue::Cook, Cue::Soda, Cue::Lime]);
     let rest = || row.nodes[at + 1..].iter().take(LONGEST).map(|node| node.mark());
     let end = rest().find(|mark| matches!(mark, Some(Mark::Stop | Mark::Question)));
-    let done = row.nodes[from..at].iter().any(|node| node.kind == Kind::Phrase && node.any(&DONE));
-    done && end != Some(Some(Mark::Question)) && rest().next().is_some_and(|mark| mark.is_none())
+    let told = row.nodes[from..at].iter().filter(|node| !node.has(Cue::Chatter)).count() >= 2;
+    told && end != Some(Some(Mark::Question)) && rest().next().is_some_and(|mark| mark.is_none())
 }
 
 /// Whether slurry is taken out. "Took" is listed as an ordinary word too: it does so only where slurry is named.
@@ -211,9 +213,15 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
     for (at, node) in row.nodes.iter().enumerate().take(to).skip(from) {
         if matches!(node.kind, Kind::Phrase | Kind::Quantity(_)) {
             let mut cues = node.meaning.cues;
-            // "hace 3 días que": a joint, no question.
-            if at > from && row.nodes[at - 1].when().is_some() {
+            // "hace 3 días que", "2 baldes de aserrín que él tiró": a joint, no question.
+            let joins = |before: &super::nodes::Node| before.when().is_some() || before.feed().is_some() && !question;
+            if at > from && joins(&row.nodes[at - 1]) && !(node.any(&ASKS) && row.nodes[at - 1].feed().is_some()) {
                 cues.remove(Cue::What);
+            }
+            // "e agora o pano está em chamas": and now, with more to come, asks nothing; "tudo certo" tells that all is well.
+            let more = row.nodes[at + 1..to].iter().any(|node| !node.has(Cue::Chatter));
+            if cues.has(Cue::Status) && !question && (cues.has(Cue::Now) && more || cues.has(Cue::Other)) {
+                cues.remove(Cue::Status);
             }
             made.cues.join(&cues);
         }

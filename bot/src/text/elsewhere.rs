@@ -4,7 +4,7 @@
 
 use super::clauses::Clause;
 use super::nodes::Kind;
-use super::notions::{BEASTS, Cue, Cues, OF_PERIL, UnitWord};
+use super::notions::{BEASTS, Cue, Cues, OF_ORDERS, OF_PERIL, UnitWord};
 use super::reader::Reader;
 use super::reading::About;
 use bellyful_core::fact::{Measure, Sign};
@@ -27,7 +27,10 @@ impl Reader<'_> {
     pub fn ordinary(&self, at: usize) -> bool {
         const DAILY: Cues = OF_PERIL.and(Cue::Other).and(Cue::Figure).and(Cue::Burden).and(Cue::Drops);
         let node = self.node(at);
-        let daily = node.any(&DAILY) && node.meaning.cues.only(&DAILY);
+        let mut cues = node.meaning.cues;
+        cues.remove_all(&OF_ORDERS);
+        let spoken = cues.is_empty() && node.any(&OF_ORDERS);
+        let daily = spoken || node.any(&DAILY) && cues.only(&DAILY);
         node.kind == Kind::Phrase && (daily || node.any(&BEASTS.and(Cue::NotOurs)))
     }
 

@@ -96,6 +96,9 @@ fn quantity_at(row: &Row, at: usize) -> Option<(Quantity, usize)> {
         {
             quantity.number = Some(Number { value: number.value + sign * fraction, weak: false, ..number });
             end = after;
+        } else if let Some(half) = half_behind(row, end).filter(|_| !number.fraction && number.range.is_none()) {
+            quantity.number = Some(Number { value: number.value + half, ..number });
+            end += 1;
         }
         return Some((quantity, end));
     }
@@ -145,6 +148,13 @@ fn quantity_at(row: &Row, at: usize) -> Option<(Quantity, usize)> {
         }
         _ => None,
     }
+}
+
+/// "1 kg 1/2": the fraction that ends an amount, where no unit or count of its own follows.
+fn half_behind(row: &Row, at: usize) -> Option<f64> {
+    let half = row.nodes.get(at)?.number().filter(|half| half.fraction && half.digits)?;
+    let own = row.nodes.get(at + 1).is_some_and(|next| unit_of(next).is_some() || between(next) && !next.has(Cue::Of));
+    (!own).then_some(half.value)
 }
 
 fn between(node: &Node) -> bool {

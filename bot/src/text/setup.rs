@@ -27,6 +27,9 @@ const JOINTS: Cues = Cues::of(&[
     Cue::Chatter,
     Cue::NewTank,
     Cue::To,
+    Cue::Buried,
+    Cue::Insulated,
+    Cue::Painted,
 ]);
 
 impl Reader<'_> {

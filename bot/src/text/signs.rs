@@ -88,7 +88,10 @@ impl Reader<'_> {
             let node = *self.node(at);
             let Some(sign) = node.meaning.sign.filter(|_| !node.used && node.kind == Kind::Phrase) else { continue };
             let beast_is_ill = sign == Sign::Unwell && self.of_beast(clause, at);
-            if self.denied(clause, at) || !sign.is_danger() && self.is_over(clause, at) || beast_is_ill {
+            if self.denied(clause, at)
+                || !sign.is_danger() && sign != Sign::LevelDrop && self.is_over(clause, at)
+                || beast_is_ill
+            {
                 self.use_up([at]);
                 continue;
             }
@@ -110,12 +113,19 @@ impl Reader<'_> {
             };
             self.tell_sign(at, clause.day(at), sign);
             self.use_up([at]);
+            if sign == Sign::GasLeak {
+                self.use_up(
+                    clause.range().filter(|&i| i.abs_diff(at) <= 3 && self.has(i, Cue::RottenEgg)).collect::<Vec<_>>(),
+                );
+            }
         }
     }
 
     /// "the smell is gone", "ya se fue el olor": it was, and is no more. Of a danger that is not enough: it is told all the same.
     pub fn is_over(&self, clause: &Clause, at: usize) -> bool {
-        let before = (at.saturating_sub(3).max(clause.from)..at).any(|i| self.has(i, Cue::Over));
+        let and = |i: &usize| self.node(*i).kind == Kind::Phrase && self.has(*i, Cue::And);
+        let mut before = (at.saturating_sub(3).max(clause.from)..at).rev().take_while(|i| !and(i));
+        let before = before.any(|i| self.has(i, Cue::Over));
         before || (at + 1..clause.to.min(at + 6)).any(|i| self.has(i, Cue::Over))
     }
 

@@ -80,6 +80,7 @@ impl Reader<'_> {
         self.on_plants(&mut clause);
         let atoms = self.atoms(first, end);
         if clause.has(Cue::AsUsual)
+            && !clause.any(&Cues::of(&[Cue::OutletUsual, Cue::Smell]))
             && !clause.asks
             && (clause.any(&Cues::of(&[Cue::Put])) || !atoms.is_empty() || end - first == self.clauses.len())
         {
@@ -94,6 +95,11 @@ impl Reader<'_> {
         }
         // "he burned rubbish and it ran to our gas bag": what is told with a danger, in no amount, went in nowhere.
         let amount = |atom: &Atom| matches!(atom.what, Piece::Amount(q) if !q.implied && q.number.is_some());
+        // "and now the rag is on fire": what burns is no food.
+        let mut atoms = atoms;
+        if self.endangers(&clause) {
+            atoms.retain(|atom| !self.has(atom.at, Cue::BurnThing) || self.node(atom.at).quantity().is_some());
+        }
         if self.endangers(&clause) && !self.done_here(&clause) && !atoms.iter().any(amount) {
             return;
         }
@@ -148,15 +154,22 @@ impl Reader<'_> {
             .any(|at| self.node(at).quantity().is_some_and(|q| matches!(q.unit, Some(UnitWord::Time(_)))));
         let cook = |at: usize| self.node(at).kind == Kind::Phrase && self.has(at, Cue::Cook);
         // "cooked 3 kg rice", "3 kilo chawal pakaya", and not "cooked rice 3 kg".
-        let cooked = match (atoms.first(), atoms.last()) {
-            (Some(first), Some(last)) => {
-                let from = first.at.saturating_sub(2).max(clause.from);
-                (from..first.at).any(cook) && first.thing().is_none()
-                    || (last.at + 1..clause.to.min(last.at + 3)).any(cook)
-            }
-            _ => false,
+        let named = atoms.iter().any(|atom| atom.thing().is_some());
+        let (Some(first), Some(last)) = (atoms.first().filter(|_| named), atoms.last()) else { return false };
+        // "roasted 2 kg fish in 45 minutes": the cooking stands right before the amount.
+        let right_before = first.at > clause.from && cook(first.at - 1) && first.thing().is_none();
+        let from = first.at.saturating_sub(2).max(clause.from);
+        let cooked = (from..first.at).any(cook) && first.thing().is_none()
+            || (last.at + 1..clause.to.min(last.at + 3)).any(cook);
+        // "the rice burned in the pot"
+        let measured = |atom: &Atom| {
+            matches!(atom.what, Piece::Amount(q) if !q.implied) || matches!(atom.what, Piece::Bare(n) if !n.weak)
         };
-        cooked && !timed && atoms.iter().any(|atom| atom.thing().is_some())
+        let burnt = clause
+            .range()
+            .any(|at| self.speaks_of(at, &Cues::of(&[Cue::Burning, Cue::Harm])) && self.node(at).feed().is_none());
+        let burnt = burnt && !atoms.iter().any(measured) && first.thing().is_some();
+        right_before || cooked && !timed || burnt
     }
 
     fn purpose(&self, clause: &Clause, index: usize) -> Purpose {

@@ -58,6 +58,11 @@ impl Reader<'_> {
             self.tell(from, Some(day), What::Water { amount: Some(litres), unit: Some(Unit::L) });
             return;
         }
+        let again = amount.filter(|_| things.is_empty()).and_then(|amount| self.of_another_hour(clause, amount));
+        if let Some(again) = again {
+            self.tell_portion(clause, &[again], amount, purpose, fed_before, last_unit);
+            return;
+        }
         if things.is_empty() && !self.stands_alone(clause, amount, doing, purpose) {
             return;
         }
@@ -234,6 +239,34 @@ impl Reader<'_> {
             _ => return false,
         }
         true
+    }
+
+    /// "1 kg rice in the morning and 2 kg in the evening": the same again at another hour.
+    fn of_another_hour(&self, clause: &Clause, amount: Atom) -> Option<Atom> {
+        const NEAR: usize = 5;
+        let Piece::Amount(quantity) = amount.what else { return None };
+        let (told_at, told) = self.facts.last()?;
+        let (thing, unit) = match told.what {
+            What::Fed { feed, amount: Some(_), unit } => (Thing::Feed(feed), unit),
+            What::Water { amount: Some(_), unit } => (Thing::Water, unit),
+            _ => return None,
+        };
+        let alike = match quantity.unit {
+            Some(UnitWord::Mass(_)) => unit == Some(Unit::Kg),
+            Some(UnitWord::Volume(_)) => unit == Some(Unit::L),
+            Some(UnitWord::Of(measure)) => unit == Some(Unit::Of(measure)),
+            _ => false,
+        };
+        let sentence = self.sentence(clause);
+        let apart = *told_at < amount.at && *told_at >= sentence.from;
+        let hours = (told_at.saturating_sub(NEAR).max(sentence.from)..sentence.to.min(amount.at + NEAR))
+            .filter(|&at| self.has(at, Cue::Morning));
+        let other = (*told_at..amount.at).any(|at| self.has(at, Cue::Put));
+        (alike && apart && !quantity.implied && !other && hours.count() >= 2).then_some(Atom {
+            at: *told_at,
+            what: Piece::Thing(thing),
+            ..amount
+        })
     }
 
     /// "3 kg scraps 6 L": right after food in kilos, litres of nothing named are its water, where none is spoken of.
