@@ -194,6 +194,15 @@ fn takes_out(nodes: &[super::nodes::Node]) -> bool {
     nodes.iter().filter(takes).any(|node| !node.has(Cue::Other)) || nodes.iter().any(slurry)
 }
 
+/// "emptied 2 kg rice into the digester": a food and where it went.
+fn empties_into(nodes: &[super::nodes::Node]) -> bool {
+    let slurry = |node: &super::nodes::Node| node.has(Cue::Slurry) || node.feed() == Some(Feed::Digestate);
+    let into = nodes.windows(3).any(|three| {
+        three[0].has(Cue::In) && three[0].kind == Kind::Phrase && three[1..].iter().any(|node| node.has(Cue::Tank))
+    });
+    into && nodes.iter().any(|node| node.feed().is_some()) && !nodes.iter().any(slurry)
+}
+
 /// "took out ten buckets and put in ten": what came out before the joint at `at`, and what goes in after it.
 fn turns(row: &Row, from: usize, at: usize) -> bool {
     let ends = |node: &super::nodes::Node| matches!(node.mark(), Some(Mark::Comma | Mark::Stop | Mark::Question));
@@ -235,6 +244,9 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
     }
     if !takes_out(&row.nodes[from..to]) {
         made.cues.remove(Cue::Remove);
+    } else if empties_into(&row.nodes[from..to]) {
+        made.cues.remove(Cue::Remove);
+        made.cues.insert(Cue::Put);
     }
     // "drained ten buckets for the garden" tells, and asks nothing.
     if made.has(Cue::Remove) && !question {

@@ -91,7 +91,7 @@ fn in_fewest_phrases(lexicons: &Lexicons, text: &str, scores: &[(f64, f64)], bes
     let all = lexicons.all();
     let alike = (0..all.len()).filter(|&at| scores[at].0 > 0.0 && scores[best].0 - scores[at].0 <= ALIKE);
     // A word that says nothing there counts double: "2 kg de son" is bran in French and a boy in English.
-    const IDLE: Cues = Cues::of(&[Cue::Other, Cue::Chatter, Cue::Folk]);
+    const IDLE: Cues = Cues::of(&[Cue::Other, Cue::Folk]);
     let idle = |node: &Node| {
         node.meaning == Meaning { cues: node.meaning.cues, ..Meaning::default() } && node.meaning.cues.only(&IDLE)
     };

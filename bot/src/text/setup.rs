@@ -200,7 +200,9 @@ impl Reader<'_> {
             (Cue::Black, Walls::Black, false),
             (Cue::White, Walls::White, false),
         ] {
-            let Some(at) = self.find(clause, &Cues::of(&[cue])) else { continue };
+            let said =
+                |&at: &usize| self.has(at, cue) || self.has(at, Cue::Painted) && self.speaks_of(at, &Cues::of(&[cue]));
+            let Some(at) = clause.range().find(said) else { continue };
             let other = clause.any(&Cues::of(&[Cue::Smell, Cue::Flame, Cue::FireWord, Cue::Slurry]));
             if (alone || about) && !other && !self.denied(clause, at) && !self.node(at).used {
                 self.tell(at, None, What::Walls { look });

@@ -9,6 +9,7 @@ use super::notions::{CONTROLS, Cue, Cues};
 use super::reader::Reader;
 use super::reading::{About, Control};
 use bellyful_core::fact::Sign;
+use bellyful_core::feeds::Feed;
 
 /// A thing, what is said of it, and the sign they make when they stand at most so far apart.
 const PAIRS: &[(&[Cue], &[Cue], Sign, usize)] = &[
@@ -152,7 +153,14 @@ impl Reader<'_> {
             // "the beans burned and the house is full of smoke": the beans did.
             let and = |i: usize| self.has(i, Cue::And) && self.node(i).kind == Kind::Phrase;
             let food = sign == Sign::Fire && (clause.from..said).any(|i| self.node(i).feed().is_some());
-            if food && (said + 1..thing).any(and) {
+            // "burnt rice given to the digester"
+            let burnt = sign == Sign::Fire
+                && said > clause.from
+                && self.node(said - 1).feed().is_some_and(|feed| {
+                    !matches!(feed, Feed::Wood | Feed::Straw | Feed::Plastic | Feed::Paper | Feed::Grass)
+                })
+                && !self.has(said - 1, Cue::BurnThing);
+            if food && (said + 1..thing).any(and) || burnt {
                 continue;
             }
             let denied = self.denied_span(clause, said, said) || thing < said && self.denied(clause, thing);

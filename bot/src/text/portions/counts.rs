@@ -79,6 +79,10 @@ impl Reader<'_> {
         // "it smells of vinegar, acid"
         let tasted = !doing && (from..=to).all(|i| self.node(i).feed().is_none() || self.has(i, Cue::Sour));
         let burns = clause.has(Cue::Burning) && !doing;
+        // "the slurry is too thin": nobody fed it.
+        if !doing && (from..=to).all(|i| self.node(i).feed() == Some(Feed::Digestate)) {
+            return false;
+        }
         if cooks || burns || clause.has(Cue::Blocked) || tasted && (from..=to).any(|i| self.has(i, Cue::Sour)) {
             return false;
         }

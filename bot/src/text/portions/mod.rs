@@ -160,7 +160,7 @@ impl Reader<'_> {
         let right_before = first.at > clause.from && cook(first.at - 1) && first.thing().is_none();
         let from = first.at.saturating_sub(2).max(clause.from);
         let cooked = (from..first.at).any(cook) && first.thing().is_none()
-            || (last.at + 1..clause.to.min(last.at + 3)).any(cook);
+            || (last.at + 1..clause.to.min(last.at + 3)).any(|at| cook(at) && !self.has(at, Cue::Modifier));
         // "the rice burned in the pot"
         let measured = |atom: &Atom| {
             matches!(atom.what, Piece::Amount(q) if !q.implied) || matches!(atom.what, Piece::Bare(n) if !n.weak)

@@ -126,6 +126,11 @@ impl Reader<'_> {
                     days = n;
                     day = 0;
                 }
+                // "há dois dias que não ponho nada"
+                Some(When::Day(n)) if n < -1 && self.has(i + 1, Cue::What) => {
+                    days = -n;
+                    day = 0;
+                }
                 Some(When::Since(n)) if n >= 1 => {
                     days = n;
                     day = 0;
