@@ -1,8 +1,8 @@
 //! Plays the sayings and prints what was not read as meant:
-//! `cargo run -p bellyful-tests --example sayings -- [en] [samples|own|held] [quiet|told]`; `told`: those missed when the
-//! language has to be told from the text.
+//! `cargo run -p bellyful-tests --example sayings -- [en] [samples|own|held] [file/of.jsonl [odd|even]] [quiet|told]`;
+//! `told`: those missed when the language has to be told from the text; `odd`, `even`: of a file, every other line.
 
-use bellyful_tests::corpus::{own, play, samples, table};
+use bellyful_tests::corpus::{own, play, samples, samples_in, table};
 
 fn main() {
     // Word lists can be changed and tried without building again.
@@ -15,8 +15,15 @@ fn main() {
     let words: Vec<String> = std::env::args().skip(1).collect();
     let lang = words.iter().find(|word| word.len() == 2);
     let has = |name: &str| words.iter().any(|word| word == name);
+    let files: Vec<&str> = words.iter().map(String::as_str).filter(|word| word.ends_with(".jsonl")).collect();
     let mut sets = vec![("samples", samples()), ("own", own(false)), ("held", own(true))];
-    sets.retain(|(name, _)| if has("samples") || has("own") || has("held") { has(name) } else { *name != "held" });
+    let named = has("samples") || has("own") || has("held") || !files.is_empty();
+    sets.retain(|(name, _)| if named { has(name) } else { *name != "held" });
+    for file in files {
+        let lines = samples_in(file).into_iter().zip([true, false].into_iter().cycle());
+        let kept = lines.filter(|(_, odd)| if *odd { !has("even") } else { !has("odd") });
+        sets.push((file, kept.map(|(saying, _)| saying).collect()));
+    }
     for (name, mut sayings) in sets {
         sayings.retain(|saying| lang.is_none_or(|lang| saying.lang == *lang));
         for told in [true, false] {

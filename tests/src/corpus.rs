@@ -32,6 +32,11 @@ pub fn samples() -> Vec<Saying> {
     files("samples", "jsonl").iter().flat_map(|(_, text)| text.lines().map(sample).collect::<Vec<_>>()).collect()
 }
 
+/// Sayings in a file of the samples' form that lies anywhere, such as new ones of another writer.
+pub fn samples_in(path: &str) -> Vec<Saying> {
+    std::fs::read_to_string(path).expect("readable").lines().map(sample).collect()
+}
+
 fn sample(line: &str) -> Saying {
     let mut row: Value = serde_json::from_str(line).expect("samples are JSON lines");
     let text_of = |row: &Value, key: &str| row[key].as_str().expect("a text").to_owned();

@@ -16,7 +16,7 @@ impl Reader<'_> {
 
     fn question(&mut self, clause: &Clause) {
         let at = self.asks.len();
-        if clause.has(Cue::Person) && !self.asks.contains(&Ask::Person) {
+        if self.calls_for_somebody(clause) && !self.asks.contains(&Ask::Person) {
             self.ask(Ask::Person);
         }
         if clause.has(Cue::History) {
@@ -117,6 +117,19 @@ impl Reader<'_> {
         if !keep_amounts && !clause.any(&Cues::of(&[Cue::Why])) {
             self.use_up(amounts);
         }
+    }
+
+    /// "send somebody", or a bare "technician"; "the technician mended the pipe" calls for none.
+    fn calls_for_somebody(&self, clause: &Clause) -> bool {
+        let little = |at: usize| {
+            let node = self.node(at);
+            node.any(&Cues::of(&[Cue::Chatter, Cue::My, Cue::Person, Cue::Now]))
+                || node.number().is_some_and(|n| n.weak)
+        };
+        clause.range().any(|at| {
+            self.has(at, Cue::Person)
+                && (!self.node(at).any(&Cues::of(&[Cue::Folk, Cue::Other])) || clause.range().all(little))
+        })
     }
 
     fn plain_question(&self, clause: &Clause) -> bool {

@@ -65,7 +65,14 @@ impl Reader<'_> {
         }
         let told =
             self.facts.iter().any(|(at, told)| clause.range().contains(at) && matches!(told.what, What::Burned { .. }));
-        if clause.has(Cue::VagueTime) && !told && !clause.asks && context && !self.endangers(clause) {
+        let cooks = |i: usize| self.has(i, Cue::Cook) && !self.has(i, Cue::VagueTime);
+        let weighed = !clause.range().any(cooks)
+            && clause.range().any(|i| {
+                self.node(i)
+                    .quantity()
+                    .is_some_and(|q| !q.implied && matches!(q.unit, Some(UnitWord::Mass(_) | UnitWord::Of(_))))
+            });
+        if clause.has(Cue::VagueTime) && !told && !clause.asks && context && !weighed && !self.endangers(clause) {
             let at = self.find(clause, &Cues::of(&[Cue::VagueTime])).unwrap_or(clause.from);
             if !self.denied(clause, at) {
                 self.doubt(About::Amount, clause.from, clause.to);

@@ -7,6 +7,7 @@ use super::nodes::{Kind, Row, When};
 use super::notions::{Cue, Cues};
 use super::tokens::Mark;
 use super::wordlist::Side;
+use bellyful_core::feeds::Feed;
 
 /// No clause is longer, so that rules that compare words within a clause stay linear in the text.
 const LONGEST: usize = 60;
@@ -60,6 +61,9 @@ impl Clause {
         }
     }
 }
+
+/// With these a "what" asks.
+const ASKS: Cues = Cues::of(&[Cue::HowMuch, Cue::CanI, Cue::Status, Cue::Why]);
 
 pub const ASKING: Cues = Cues::of(&[
     Cue::HowMuch,
@@ -141,7 +145,10 @@ pub fn part(row: &Row) -> Vec<Clause> {
                 from = at + 1;
                 sentence += 1;
             }
-            _ if node.kind == Kind::Phrase && node.has(Cue::But) => {
+            _ if node.kind == Kind::Phrase
+                && node.has(Cue::But)
+                && (!node.has(Cue::Why) || is_because(row, from, at)) =>
+            {
                 close(from, at, sentence, false);
                 from = at + 1;
             }
@@ -171,6 +178,31 @@ pub fn part(row: &Row) -> Vec<Clause> {
     clauses
 }
 
+/// "pus bicarbonato porque cheirava azedo": the word for "why" gives the reason of what was told before it.
+fn is_because(row: &Row, from: usize, at: usize) -> bool {
+    let rest = || row.nodes[at + 1..].iter().take(LONGEST).map(|node| node.mark());
+    let end = rest().find(|mark| matches!(mark, Some(Mark::Stop | Mark::Question)));
+    let told = row.nodes[from..at].iter().filter(|node| !node.has(Cue::Chatter)).count() >= 2;
+    told && end != Some(Some(Mark::Question)) && rest().next().is_some_and(|mark| mark.is_none())
+}
+
+/// Whether slurry is taken out. "Took" is listed as an ordinary word too: it does so only where slurry is named.
+fn takes_out(nodes: &[super::nodes::Node]) -> bool {
+    let takes =
+        |node: &&super::nodes::Node| matches!(node.kind, Kind::Phrase | Kind::Quantity(_)) && node.has(Cue::Remove);
+    let slurry = |node: &super::nodes::Node| node.has(Cue::Slurry) || node.feed() == Some(Feed::Digestate);
+    nodes.iter().filter(takes).any(|node| !node.has(Cue::Other)) || nodes.iter().any(slurry)
+}
+
+/// "emptied 2 kg rice into the digester": a food and where it went.
+fn empties_into(nodes: &[super::nodes::Node]) -> bool {
+    let slurry = |node: &super::nodes::Node| node.has(Cue::Slurry) || node.feed() == Some(Feed::Digestate);
+    let into = nodes.windows(3).any(|three| {
+        three[0].has(Cue::In) && three[0].kind == Kind::Phrase && three[1..].iter().any(|node| node.has(Cue::Tank))
+    });
+    into && nodes.iter().any(|node| node.feed().is_some()) && !nodes.iter().any(slurry)
+}
+
 /// "took out ten buckets and put in ten": what came out before the joint at `at`, and what goes in after it.
 fn turns(row: &Row, from: usize, at: usize) -> bool {
     let ends = |node: &super::nodes::Node| matches!(node.mark(), Some(Mark::Comma | Mark::Stop | Mark::Question));
@@ -180,7 +212,9 @@ fn turns(row: &Row, from: usize, at: usize) -> bool {
         let has = |cue: Cue| nodes.iter().any(|node| node.kind == Kind::Phrase && node.has(cue));
         has(cue) && !has(not)
     };
-    does(&row.nodes[from..at], Cue::Remove, Cue::Put) && does(&row.nodes[at..to], Cue::Put, Cue::Remove)
+    takes_out(&row.nodes[from..at])
+        && does(&row.nodes[from..at], Cue::Remove, Cue::Put)
+        && does(&row.nodes[at..to], Cue::Put, Cue::Remove)
 }
 
 fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) -> Clause {
@@ -188,9 +222,15 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
     for (at, node) in row.nodes.iter().enumerate().take(to).skip(from) {
         if matches!(node.kind, Kind::Phrase | Kind::Quantity(_)) {
             let mut cues = node.meaning.cues;
-            // "hace 3 días que": a joint, no question.
-            if at > from && row.nodes[at - 1].when().is_some() {
+            // "hace 3 días que", "2 baldes de aserrín que él tiró": a joint, no question.
+            let joins = |before: &super::nodes::Node| before.when().is_some() || before.feed().is_some() && !question;
+            if at > from && joins(&row.nodes[at - 1]) && !(node.any(&ASKS) && row.nodes[at - 1].feed().is_some()) {
                 cues.remove(Cue::What);
+            }
+            // "e agora o pano está em chamas": and now, with more to come, asks nothing; "tudo certo" tells that all is well.
+            let more = row.nodes[at + 1..to].iter().any(|node| !node.has(Cue::Chatter));
+            if cues.has(Cue::Status) && !question && (cues.has(Cue::Now) && more || cues.has(Cue::Other)) {
+                cues.remove(Cue::Status);
             }
             made.cues.join(&cues);
         }
@@ -201,6 +241,12 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
         if says && made.first_said == to {
             made.first_said = at;
         }
+    }
+    if !takes_out(&row.nodes[from..to]) {
+        made.cues.remove(Cue::Remove);
+    } else if empties_into(&row.nodes[from..to]) {
+        made.cues.remove(Cue::Remove);
+        made.cues.insert(Cue::Put);
     }
     // "drained ten buckets for the garden" tells, and asks nothing.
     if made.has(Cue::Remove) && !question {

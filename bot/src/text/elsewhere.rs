@@ -4,9 +4,10 @@
 
 use super::clauses::Clause;
 use super::nodes::Kind;
-use super::notions::{BEASTS, Cue, Cues, OF_PERIL, UnitWord};
+use super::notions::{BEASTS, Cue, Cues, OF_ORDERS, OF_PERIL, UnitWord};
 use super::reader::Reader;
-use bellyful_core::fact::Measure;
+use super::reading::About;
+use bellyful_core::fact::{Measure, Sign};
 
 impl Reader<'_> {
     /// "the road is bad", "a problem with my phone": an ordinary word stands where the digester could.
@@ -26,7 +27,10 @@ impl Reader<'_> {
     pub fn ordinary(&self, at: usize) -> bool {
         const DAILY: Cues = OF_PERIL.and(Cue::Other).and(Cue::Figure).and(Cue::Burden).and(Cue::Drops);
         let node = self.node(at);
-        let daily = node.any(&DAILY) && node.meaning.cues.only(&DAILY);
+        let mut cues = node.meaning.cues;
+        cues.remove_all(&OF_ORDERS);
+        let spoken = cues.is_empty() && node.any(&OF_ORDERS);
+        let daily = spoken || node.any(&DAILY) && cues.only(&DAILY);
         node.kind == Kind::Phrase && (daily || node.any(&BEASTS.and(Cue::NotOurs)))
     }
 
@@ -35,6 +39,38 @@ impl Reader<'_> {
         let gas = self.anywhere(&Cues::of(&[Cue::Gas, Cue::Smell, Cue::Leak, Cue::Hiss, Cue::FireWord]));
         let near = (at.saturating_sub(4).max(clause.from)..(at + 5).min(clause.to)).any(|i| self.node(i).any(&BEASTS));
         near && !gas
+    }
+
+    /// "a goat fell in the pit": nobody is unwell; whether it stayed in there, as feed, must be asked.
+    pub fn beast_in_the_tank(&mut self, clause: &Clause) {
+        const FALLS: Cues = Cues::of(&[Cue::Enters, Cue::Fell]);
+        const INTO: Cues = Cues::of(&[Cue::In, Cue::To]);
+        const MOUTH: Cues = Cues::of(&[Cue::Tank, Cue::Inlet]);
+        const REACH: usize = 5;
+        let Some(falls) = self.find(clause, &FALLS).filter(|&at| !self.node(at).used) else { return };
+        let near = falls.saturating_sub(REACH).max(clause.from)..clause.to.min(falls + REACH + 1);
+        let folk = Cues::of(&[Cue::Folk]);
+        let one = |at: &usize| {
+            let food = self.node(*at).feed().is_some() && !self.node(*at).any(&BEASTS);
+            food || self.node(*at).any(&BEASTS) || self.speaks_of(*at, &folk)
+        };
+        let who = (near.start..falls).rev().find(one).or_else(|| (falls + 1..near.end).find(one));
+        let mouth = near.clone().find(|&at| self.speaks_of(at, &MOUTH));
+        let (Some(who), Some(mouth)) = (who, mouth) else { return };
+        let beast = self.node(who).any(&BEASTS)
+            && !self.has(who, Cue::Dung)
+            && !(who.min(falls)..who.max(falls)).any(|at| self.has(at, Cue::Put));
+        let into = (mouth.min(falls)..=(mouth.max(falls) + 1).min(clause.to - 1)).any(|at| self.speaks_of(at, &INTO));
+        if beast && into && !self.denied(clause, falls) {
+            self.doubt(About::Feed, who, who + 1);
+            self.use_up([who, falls]);
+            // "and my son went in after it"
+            let after = (falls.max(mouth) + 1..clause.to).skip_while(|&at| !self.speaks_of(at, &folk));
+            if let Some(enters) = after.take(REACH).find(|&at| self.free(at, Cue::Enters)) {
+                self.tell_sign(enters, clause.day(enters), Sign::Unwell);
+                self.use_up([enters]);
+            }
+        }
     }
 
     /// Something that is not the digester's does the leaking.

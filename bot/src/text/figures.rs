@@ -70,11 +70,33 @@ impl Reader<'_> {
         if self.cries {
             return false;
         }
+        if self.only_hot(clause, at) {
+            return true;
+        }
         match sign {
             Sign::Fire => !self.is_real(clause, at) && (self.burns_in_words(clause, at) || self.jokes(clause, at)),
             Sign::Unwell => self.burdens(clause, at) && !self.clauses.iter().any(|clause| self.is_real(clause, at)),
             _ => false,
         }
+    }
+
+    /// "the tank burns my hand in this sun": hot to the touch, where no fire, steam or gas is spoken of.
+    fn only_hot(&self, clause: &Clause, at: usize) -> bool {
+        const HURTS: Cues = Cues::of(&[Cue::Burning, Cue::Harm, Cue::Body, Cue::Heat]);
+        const TRULY: Cues = Cues::of(&[
+            Cue::Flame,
+            Cue::FireWord,
+            Cue::Smoke,
+            Cue::Stove,
+            Cue::Leak,
+            Cue::Hiss,
+            Cue::Smell,
+            Cue::Blast,
+            Cue::Torn,
+            Cue::Rises,
+            Cue::Ache,
+        ]);
+        clause.has(Cue::Heat) && self.speaks_of(at, &HURTS) && !clause.range().any(|i| self.speaks_of(i, &TRULY))
     }
 
     /// Whether what truly burns or chokes is spoken of in the clause.

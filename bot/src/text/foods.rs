@@ -4,6 +4,7 @@
 
 use super::nodes::{Kind, Node, Row};
 use super::notions::Cue;
+use super::tokens::Mark;
 use super::wordlist::Side;
 use bellyful_core::feeds::Feed;
 
@@ -18,6 +19,35 @@ pub fn join(row: &mut Row) {
             || from_a_digester(row, at))
         {
             at += 1;
+        }
+    }
+    and_of(row);
+}
+
+/// "maganda ya viazi na ya muhogo", "estiércol de vaca 2 kg y de cerdo 1 kg": "and of that" is of the same part.
+fn and_of(row: &mut Row) {
+    const BACK: usize = 8;
+    if row.lexicon.habits.part == Side::After {
+        return;
+    }
+    for at in 2..row.nodes.len() {
+        let and = row.nodes[at - 2].has(Cue::And) && row.nodes[at - 2].kind == Kind::Phrase;
+        if !and || !is_of(row, at - 1) {
+            continue;
+        }
+        let before = (at.saturating_sub(BACK)..at - 2).rev().take_while(|&at| row.nodes[at].mark() != Some(Mark::Stop));
+        let part = |cue: Cue| {
+            before.clone().any(|at| row.nodes[at].feed().is_some() && row.words_of(at).any(|word| word.cues.has(cue)))
+        };
+        let feed = if part(Cue::Peel) {
+            peel_of(&row.nodes[at])
+        } else if part(Cue::Dung) {
+            beast(&row.nodes[at])
+        } else {
+            None
+        };
+        if let Some(feed) = feed {
+            row.nodes[at].meaning = super::notions::Meaning { feed: Some(feed), ..Default::default() };
         }
     }
 }

@@ -4,8 +4,11 @@
 //! word that few languages share says more than one that many do, and one spelt with its accents more than one without.
 
 use super::lexicon::{Lexicon, Lexicons};
+use super::nodes::{Kind, Node};
+use super::notions::{Cue, Cues, Meaning};
 use super::reader::Reader;
 use super::tokens::{TokenKind, Tokens};
+use super::wordlist::Side;
 use chrono::NaiveDate;
 
 /// Words looked at; a longer text says no more.
@@ -87,7 +90,19 @@ pub fn choose<'a>(lexicons: &'a Lexicons, text: &str, known: Option<&str>) -> &'
 fn in_fewest_phrases(lexicons: &Lexicons, text: &str, scores: &[(f64, f64)], best: usize) -> usize {
     let all = lexicons.all();
     let alike = (0..all.len()).filter(|&at| scores[at].0 > 0.0 && scores[best].0 - scores[at].0 <= ALIKE);
-    let phrases = |at: usize| Reader::new(&all[at], clip(text), NaiveDate::default()).row.nodes.len();
+    // A word that says nothing there counts double: "2 kg de son" is bran in French and a boy in English.
+    const IDLE: Cues = Cues::of(&[Cue::Other, Cue::Folk]);
+    let idle = |node: &Node| {
+        node.meaning == Meaning { cues: node.meaning.cues, ..Meaning::default() } && node.meaning.cues.only(&IDLE)
+    };
+    let phrases = |at: usize| {
+        let row = Reader::new(&all[at], clip(text), NaiveDate::default()).row;
+        // So does an "are" that ends the text where the verb stands before what it says.
+        let verb_first = row.lexicon.habits.negation == Side::Before;
+        let ends = |at: usize, node: &Node| verb_first && at > 0 && at + 1 == row.nodes.len() && node.has(Cue::Is);
+        let twice = |at: usize, node: &Node| node.kind == Kind::Phrase && (idle(node) || ends(at, node));
+        row.nodes.iter().enumerate().map(|(at, node)| 1 + usize::from(twice(at, node))).sum::<usize>()
+    };
     alike.min_by_key(|&at| (phrases(at), at != best)).unwrap_or(best)
 }
 

@@ -132,7 +132,19 @@ impl Lexicon {
         };
         // By word: whether it helps to mean anything, so that a misspelling may be read as it.
         let mut matters = Vec::new();
-        for (phrase, meaning) in &list.phrases {
+        // A short form is its word from the start, so that phrases are the same with either.
+        for (typed, meant) in &list.habits.aliases {
+            let next = made.own.len() as u32;
+            let id = *made.words.entry(fold(meant).into_boxed_str()).or_insert(next);
+            if id == next {
+                made.own.push(true);
+                matters.push(false);
+            }
+            made.words.insert(fold(typed).into_boxed_str(), id);
+        }
+        let folded = list.habits.aliases.iter().map(|(typed, meant)| (fold(typed), fold(meant)));
+        let short: HashSet<String> = folded.filter(|(typed, meant)| typed != meant).map(|(typed, _)| typed).collect();
+        for (phrase, meaning) in list.phrases.iter().filter(|(phrase, _)| !short.contains(phrase)) {
             made.add(phrase, meaning, true, &mut matters);
         }
         for lender in &list.habits.borrows {
@@ -149,13 +161,9 @@ impl Lexicon {
                 }
             }
         }
-        let telling = || made.words.iter().filter(|&(_, &id)| matters[id as usize]).map(|(word, &id)| (id, &**word));
+        let tells = |&(word, &id): &(&Box<str>, &u32)| matters[id as usize] && !short.contains(&**word);
+        let telling = || made.words.iter().filter(tells).map(|(word, &id)| (id, &**word));
         (made.fuzzy, made.vowelless) = (Fuzzy::new(telling()), Vowelless::new(telling()));
-        for (typed, meant) in &list.habits.aliases {
-            if let Some(&id) = made.words.get(fold(meant).as_str()) {
-                made.words.insert(fold(typed).into_boxed_str(), id);
-            }
-        }
         let mut sounds = HashMap::new();
         let mut words: Vec<(&Box<str>, &u32)> = made.words.iter().collect();
         words.sort_by_key(|&(_, &id)| id);

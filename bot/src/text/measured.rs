@@ -153,22 +153,37 @@ impl Reader<'_> {
 
     /// Whether the number at `at` is a thermometer's, and of what.
     fn thermometer(&self, clause: &Clause, at: usize) -> (bool, Medium) {
+        const IN_TANK: Cues = Cues::of(&[Cue::Tank, Cue::Slurry]);
         const THERMO: Cues = Cues::of(&[Cue::Temp, Cue::TempLetter]);
         let within = |cues: &Cues, reach: usize| {
             let from = at.saturating_sub(reach).max(clause.from);
             let to = (at + reach + 1).min(clause.to);
             // Not across another number.
-            let before = (from..at).rev().take_while(|&i| !self.counted(i)).any(|i| self.node(i).any(cues));
-            let after = (at + 1..to).take_while(|&i| !self.counted(i)).any(|i| self.node(i).any(cues));
+            let before = (from..at).rev().take_while(|&i| !self.counted(i)).any(|i| self.speaks_of(i, cues));
+            let after = (at + 1..to).take_while(|&i| !self.counted(i)).any(|i| self.speaks_of(i, cues));
             (before, after)
         };
         let (outside_before, outside_after) = within(&Cues::of(&[Cue::Outside]), 6);
-        let (tank_before, _) = within(&Cues::of(&[Cue::Tank, Cue::Slurry]), 4);
+        let (tank_before, _) = within(&IN_TANK, 4);
         let (temp_before, temp_after) = within(&THERMO, LINKS);
         let another = self.facts.iter().any(|(_, told)| matches!(told.what, What::Temperature { .. }));
         let medium = if outside_before || (outside_after && !tank_before) { Medium::Air } else { Medium::Tank };
-        let carried = another && (outside_before || tank_before || outside_after);
+        let carried = another && (outside_before || tank_before || outside_after || self.only_a_number(clause));
         (temp_before || temp_after || carried, medium)
+    }
+
+    /// "temp yesterday 24, today 26": a day and a number, right after what was measured.
+    fn only_a_number(&self, clause: &Clause) -> bool {
+        const BESIDE: Cues = Cues::of(&[Cue::Is, Cue::Was, Cue::Now, Cue::And, Cue::Chatter, Cue::Morning]);
+        let before = self.clause_before(clause);
+        let measured = |told: &What| matches!(told, What::Temperature { .. });
+        let told = before.is_some_and(|before| {
+            self.facts.iter().any(|(at, told)| before.range().contains(at) && measured(&told.what))
+        });
+        told && clause.range().all(|at| {
+            let node = self.node(at);
+            node.number().is_some() || node.when().is_some() || node.kind == Kind::Phrase && node.any(&BESIDE)
+        })
     }
 
     fn counted(&self, at: usize) -> bool {

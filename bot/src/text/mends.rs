@@ -6,6 +6,7 @@ use super::nodes::{Kind, Quantity};
 use super::notions::{Cue, Cues, UnitWord};
 use super::reader::Reader;
 use super::reading::{About, Control};
+use super::tokens::Mark;
 use super::wordlist::Contrast;
 use bellyful_core::fact::{Measure, Unit, What};
 use bellyful_core::feeds::Feed;
@@ -193,7 +194,8 @@ impl Reader<'_> {
         };
         for at in 1..self.row.nodes.len() {
             let node = self.node(at);
-            if node.kind != Kind::Phrase || !node.has(Cue::Not) {
+            // "2 kg riz plus 1 kg manioc": the word for "no more" joins as well.
+            if node.kind != Kind::Phrase || !node.has(Cue::Not) || node.has(Cue::And) {
                 continue;
             }
             let after: Vec<Matter> = (at + 1..self.row.nodes.len().min(at + 4)).filter_map(matter).collect();
@@ -211,7 +213,8 @@ impl Reader<'_> {
     /// "2 kg rice sorry 3": the number said first is struck, its unit and feed stay.
     fn mend_within(&mut self) {
         for slip in 1..self.row.nodes.len() {
-            if self.node(slip).kind != Kind::Phrase || !self.node(slip).any(&SLIPS) {
+            let slips = self.node(slip).any(&SLIPS) || self.no_between_amounts(slip);
+            if self.node(slip).kind != Kind::Phrase || !slips {
                 continue;
             }
             let earlier = (0..slip).rev().find(|&at| {
@@ -231,25 +234,54 @@ impl Reader<'_> {
             }
             let mended: Quantity = match (self.node(earlier).quantity(), self.node(later).kind) {
                 (Some(was), Kind::Number(number)) => Quantity { number: Some(number), ..was },
-                (Some(_), Kind::Quantity(now)) if self.row.nodes.get(later + 1).is_none_or(|n| n.feed().is_none()) => {
-                    now
-                }
+                (Some(_), Kind::Quantity(now)) if !self.is_of_a_feed(later) => now,
                 (None, Kind::Quantity(now)) => now,
+                // "5 kg, no, 4 kg of kale": the first was of nothing named.
+                (Some(_), Kind::Quantity(_)) if (earlier..slip).all(|at| self.node(at).feed().is_none()) => {
+                    self.strike(earlier, slip);
+                    continue;
+                }
                 _ => continue,
             };
             self.row.nodes[earlier].kind = Kind::Quantity(mended);
             self.use_up([slip, later]);
-            // The slip is mended here, so that it mends nothing told earlier.
-            self.row.nodes[slip].meaning.cues = Cues::default();
-            if let Some(clause) = self.clause_of(slip).map(|index| &mut self.clauses[index]) {
-                let nodes = &self.row.nodes[clause.from..clause.to];
-                clause.cues = nodes.iter().fold(Cues::default(), |mut all, node| {
-                    all.join(&node.meaning.cues);
-                    all
-                });
-            }
+            self.slip_is_mended(slip);
         }
         self.note_sentences();
+    }
+
+    fn is_of_a_feed(&self, amount: usize) -> bool {
+        let next =
+            (amount + 1..self.row.nodes.len()).find(|&at| !self.has(at, Cue::Of) || self.node(at).feed().is_some());
+        next.is_some_and(|at| self.node(at).feed().is_some())
+    }
+
+    fn strike(&mut self, earlier: usize, slip: usize) {
+        self.use_up([earlier, slip]);
+        self.slip_is_mended(slip);
+    }
+
+    /// The slip is mended here, so that it mends nothing told earlier.
+    fn slip_is_mended(&mut self, slip: usize) {
+        self.row.nodes[slip].meaning = Default::default();
+        if let Some(clause) = self.clause_of(slip).map(|index| &mut self.clauses[index]) {
+            let nodes = &self.row.nodes[clause.from..clause.to];
+            clause.cues = nodes.iter().fold(Cues::default(), |mut all, node| {
+                all.join(&node.meaning.cues);
+                all
+            });
+        }
+    }
+
+    /// "5 kg, no, 4 kg of kale": a "no" between pauses, and an amount on either side.
+    fn no_between_amounts(&self, at: usize) -> bool {
+        let pause = |at: usize| self.row.nodes.get(at).is_some_and(|node| node.mark() == Some(Mark::Comma));
+        let amount = |at: usize| self.row.nodes.get(at).is_some_and(|node| node.quantity().is_some_and(|q| !q.implied));
+        self.is_no(at)
+            && pause(at - 1)
+            && at >= 2
+            && (at.saturating_sub(4)..at).any(amount)
+            && amount(at + 1 + usize::from(pause(at + 1)))
     }
 
     /// "2 kg plantain peels sorry banana": the feed said first is struck; what was a peel stays one.

@@ -15,7 +15,7 @@ ids!(/// A notion that rules combine; the id is the key under `[cues]` in a lang
     Holds = "holds", Modifier = "modifier", Times = "times", Minus = "minus", At = "at", Sized = "sized",
     Now = "now", Still = "still", Again = "again", Almost = "almost", DontKnow = "dont_know", Point = "point", Bang = "bang",
     // Time
-    Ago = "ago", Since = "since", Night = "night", Colon = "colon", Habit = "habit", Will = "will", If = "if",
+    Ago = "ago", Since = "since", Night = "night", Colon = "colon", Between = "between", Ordinal = "ordinal", Habit = "habit", Will = "will", If = "if",
     VagueTime = "vague_time", PastDay = "vague_day", Morning = "part_of_day",
     // Asking
     HowMuch = "how_much", HowLong = "how_long", How = "how", What = "what", Why = "why", CanI = "can_i", Status = "status",
@@ -51,9 +51,10 @@ ids!(/// A notion that rules combine; the id is the key under `[cues]` in a lang
     // The talk itself
     LanguageWord = "language", Chatter = "chatter", Other = "other", Yes = "yes_word", No = "no_word",
     OutletUsual = "outlet_smell", Hypothetical = "hypothetical",
+    Erase = "erase", OwnData = "own_data", Send = "send", Texts = "texts", Reminders = "reminders",
     // Danger told sideways: who lies there and does not wake, what befalls the body, what bursts and climbs
     Drops = "drops", Stirs = "stirs", Lifeless = "lifeless", Body = "body", Harm = "harm", Drinks = "drinks",
-    Blast = "blast", Rises = "rises", Filled = "filled", ToOthers = "to_others", Ails = "ails",
+    Blast = "blast", Heat = "heat", Rises = "rises", Filled = "filled", ToOthers = "to_others", Ails = "ails",
     // Figures of speech: what burns or aches only in words
     Figure = "figure", Burden = "burden", Ache = "ache", Laugh = "laugh", InWords = "in_words",
 });
@@ -84,6 +85,11 @@ impl Cues {
     pub fn remove(&mut self, cue: Cue) {
         self.0[cue as usize / 64] &= !(1 << (cue as usize % 64));
     }
+    pub fn remove_all(&mut self, others: &Cues) {
+        for (mine, theirs) in self.0.iter_mut().zip(others.0) {
+            *mine &= !theirs;
+        }
+    }
     pub const fn has(&self, cue: Cue) -> bool {
         self.0[cue as usize / 64] & (1 << (cue as usize % 64)) != 0
     }
@@ -109,6 +115,9 @@ impl Cues {
 pub const BEASTS: Cues = Cues::of(&[Cue::Cow, Cue::Pig, Cue::Chicken, Cue::Goat, Cue::Horse]);
 /// Words of daily life, but where they tell of a peril together with others.
 pub const OF_PERIL: Cues = Cues::of(&[Cue::Body, Cue::Harm, Cue::Stirs, Cue::Drinks, Cue::Rises, Cue::Filled]);
+
+/// Words that speak to the bot, and of daily life elsewhere.
+pub const OF_ORDERS: Cues = Cues::of(&[Cue::Erase, Cue::OwnData, Cue::Send, Cue::Texts, Cue::Reminders]);
 
 const _: () = assert!(Cue::ALL.len() <= 192);
 

@@ -4,7 +4,7 @@
 //! "veintiséis", "sadhe teen". Which mark parts decimals is the language's; what could be either is kept as both.
 
 use super::nodes::{Kind, Node, Number, Row};
-use super::notions::{Cue, NumberWord, UnitWord};
+use super::notions::{Cue, Cues, Meaning, NumberWord, UnitWord};
 use super::tokens::Mark;
 use super::wordlist::Side;
 
@@ -12,9 +12,19 @@ pub fn join(row: &mut Row) {
     let mut out: Vec<Node> = Vec::with_capacity(row.nodes.len());
     let mut at = 0;
     while at < row.nodes.len() {
-        match number_at(row, at) {
+        // "3 pav": a unit behind a number, though "pav kilo" is a quarter of one.
+        let unit =
+            row.nodes[at].meaning.letter && out.last().is_some_and(|last| last.number().is_some_and(|n| !n.weak));
+        match number_at(row, at).filter(|_| !unit) {
+            Some((_, next)) if is_ordinal(row, at, next) => {
+                let mut node = row.nodes[at];
+                node.meaning = Meaning { cues: Cues::of(&[Cue::Other]), ..Meaning::default() };
+                node.to = row.nodes[next].to;
+                out.push(node);
+                at = next + 1;
+            }
             Some((number, next)) => {
-                let (number, next) = extended(row, number, next);
+                let (number, next) = extended(row, at, number, next);
                 let mut node = row.nodes[at];
                 if number.weak || next > at + 1 {
                     // An article may mean more ("a" as a preposition): the number wins only beside a unit, later.
@@ -33,6 +43,12 @@ pub fn join(row: &mut Row) {
         }
     }
     row.nodes = out;
+}
+
+/// "1st", "1ère": a place in a row, and no count.
+fn is_ordinal(row: &Row, at: usize, next: usize) -> bool {
+    let ending = row.nodes.get(next).filter(|node| node.glued && node.kind == Kind::Phrase);
+    next == at + 1 && row.figures(&row.nodes[at]).is_some() && ending.is_some_and(|node| node.has(Cue::Ordinal))
 }
 
 /// The number that starts at `at`, without "and a half" or a range.
@@ -162,7 +178,7 @@ fn words(row: &Row, at: usize) -> (Number, usize) {
 }
 
 /// "and a half", "less a quarter", a range, a product.
-fn extended(row: &Row, mut number: Number, mut next: usize) -> (Number, usize) {
+fn extended(row: &Row, at: usize, mut number: Number, mut next: usize) -> (Number, usize) {
     let nodes = &row.nodes;
     if !number.weak
         && !number.fraction
@@ -180,9 +196,17 @@ fn extended(row: &Row, mut number: Number, mut next: usize) -> (Number, usize) {
         number.value += tenths.value / if tenths.value < 10.0 { 10.0 } else { 100.0 };
         return (Number { other: None, clock: None, ..number }, after);
     }
+    if let Some((second, after)) = counted_on(row, at, next) {
+        let range = Some((number.value, second));
+        return (Number { range, ..Number::plain((number.value + second) / 2.0) }, after);
+    }
     let Some(joint) = nodes.get(next) else { return (number, next) };
     let times = joint.has(Cue::Times);
-    let ranges = joint.mark() == Some(Mark::Dash) || joint.has(Cue::To) || joint.has(Cue::Or);
+    // "between 3 and 4", "3 aur 4 ke beech"
+    let between = |at: usize| nodes.get(at).is_some_and(|node| node.has(Cue::Between));
+    let between = joint.has(Cue::And)
+        && (at > 0 && between(at - 1) || number_at(row, next + 1).is_some_and(|(_, after)| between(after)));
+    let ranges = joint.mark() == Some(Mark::Dash) || joint.has(Cue::To) || joint.has(Cue::Or) || between;
     if (times || ranges)
         && !number.weak
         && let Some((second, after)) = number_at(row, next + 1)
@@ -211,6 +235,18 @@ fn extended(row: &Row, mut number: Number, mut next: usize) -> (Number, usize) {
         }
     }
     (number, next)
+}
+
+/// "do teen kilo", "two three kg": a word that counts on from the one at `at`, at most to its double.
+fn counted_on(row: &Row, at: usize, next: usize) -> Option<(f64, usize)> {
+    let value = |at: usize| {
+        let node = row.nodes.get(at)?;
+        let word = matches!(node.meaning.number, Some(NumberWord::Value(_))) && row.figures(node).is_none();
+        number_at(row, at).filter(|(number, _)| word && !number.weak && !number.fraction && number.value <= 20.0)
+    };
+    let ((first, end), (second, after)) = (value(at)?, value(next)?);
+    let range = end == next && second.value > first.value && second.value <= 2.0 * first.value;
+    range.then_some((second.value, after))
 }
 
 /// "6 to 7h15": the second is a time of day, no upper end.

@@ -9,6 +9,10 @@ use super::tokens::Mark;
 impl Reader<'_> {
     /// Whether the whole text, apart from politeness, is an order.
     pub fn orders(&mut self) -> bool {
+        if let Some(control) = self.order_in_own_words() {
+            self.control = Some(control);
+            return true;
+        }
         let mut found: Option<Control> = None;
         let mut language = None;
         let mut speaks_of_language = false;
@@ -75,6 +79,68 @@ impl Reader<'_> {
             _ => return false,
         }
         true
+    }
+
+    /// "delete my number and all my data", "don't send me these messages any more": an order put together from its words,
+    /// where the text holds no others.
+    fn order_in_own_words(&self) -> Option<Control> {
+        const LONGEST: usize = 14;
+        const LITTLE: Cues = Cues::of(&[
+            Cue::Chatter,
+            Cue::My,
+            Cue::And,
+            Cue::Of,
+            Cue::In,
+            Cue::To,
+            Cue::Some,
+            Cue::Modifier,
+            Cue::Not,
+            Cue::Now,
+            Cue::Again,
+            Cue::Still,
+            Cue::Is,
+            Cue::Erase,
+            Cue::OwnData,
+            Cue::Send,
+            Cue::Texts,
+            Cue::Reminders,
+        ]);
+        let nodes = &self.row.nodes;
+        if nodes.len() > LONGEST {
+            return None;
+        }
+        let little = |node: &Node| match node.kind {
+            Kind::Mark(mark) => mark != Mark::Question,
+            Kind::Number(number) => number.weak,
+            Kind::Quantity(quantity) => quantity.unit.is_none(),
+            Kind::Phrase => {
+                let short = node.has(Cue::Other) && !self.row.is_long(node);
+                node.feed().is_none() && (node.any(&LITTLE) || node.meaning.control.is_some() || short)
+            }
+            _ => false,
+        };
+        let all = 0..nodes.len();
+        let whole = all.clone().all(|at| {
+            little(&nodes[at]) || nodes[at].feed().is_none() && self.row.words_of(at).any(|word| word.cues.any(&LITTLE))
+        });
+        let says =
+            |cue: Cue| all.clone().any(|at| nodes[at].kind == Kind::Phrase && self.speaks_of(at, &Cues::of(&[cue])));
+        let stops = |node: &Node| {
+            let stop = |control: u8| CONTROLS[usize::from(control)].1 == Control::Stop;
+            node.has(Cue::Not) || node.meaning.control.is_some_and(stop)
+        };
+        let stops = nodes.iter().any(|node| node.kind == Kind::Phrase && stops(node));
+        if !whole {
+            None
+        } else if says(Cue::Erase) && says(Cue::OwnData) && says(Cue::My) && !stops {
+            Some(Control::Forget)
+        } else if stops && says(Cue::Send) && says(Cue::Reminders) {
+            Some(Control::Mute)
+        } else if stops && says(Cue::Send) && says(Cue::Texts) {
+            Some(Control::Stop)
+        } else {
+            None
+        }
     }
 
     /// "language klingon": one that no word list names.
@@ -175,8 +241,10 @@ impl Reader<'_> {
             return number.or_else(|| self.for_household.clone());
         }
         // A name: "history of Amina".
-        let at =
-            clause.range().find(|&at| at > history && self.node(at).unknown() && self.row.capital(self.node(at)))?;
+        let at = clause.range().find(|&at| {
+            let node = self.node(at);
+            at > history && (node.unknown() || self.row.misspelt(node)) && self.row.capital(node)
+        })?;
         Some(self.row.said(at, at + 1))
     }
 

@@ -31,6 +31,8 @@ const HAZARD: Cues = Cues::of(&[
 ]);
 const HAZARD_OR_INDOORS: Cues = HAZARD.and(Cue::Indoors);
 const FOLK: Cues = Cues::of(&[Cue::Folk]);
+/// What a beast that lies there tells of: a tank alone says nothing.
+const CHOKES: Cues = Cues::of(&[Cue::Gas, Cue::GasBag, Cue::Smell, Cue::Leak, Cue::Hiss, Cue::Pipe, Cue::Indoors]);
 
 impl Reader<'_> {
     pub fn perils(&mut self, clause: &Clause) {
@@ -39,6 +41,7 @@ impl Reader<'_> {
         const TOLD: Cues = Cues::of(&[
             Cue::Enters,
             Cue::Drops,
+            Cue::Fell,
             Cue::Stirs,
             Cue::Lifeless,
             Cue::Ails,
@@ -60,6 +63,7 @@ impl Reader<'_> {
         if planned || asked || self.only_supposed(clause) {
             return;
         }
+        self.beast_in_the_tank(clause);
         self.in_the_tank(clause);
         self.overcome(clause);
         self.harmed(clause);
@@ -118,12 +122,17 @@ impl Reader<'_> {
                 let food = node.feed().is_some_and(|feed| feed != Feed::Digestate) && !node.has(Cue::Tank);
                 self.is_someone(i) || food || node.quantity().is_some_and(|q| q.number.is_some())
             });
+            let folk = self.sentence(clause).cues.has(Cue::Folk) || someone.is_some_and(|i| self.speaks_of(i, &FOLK));
             let someone = someone.is_some_and(|i| self.is_someone(i));
             // "the slurry does not move, says my son": nothing of the digester's lies nearer than they do.
             let nearest =
                 before.rev().find(|&i| self.is_someone(i) || self.has(i, Cue::Drops) || self.speaks_of(i, &THINGS));
             let their_own = nearest.is_some_and(|i| self.is_someone(i) || self.has(i, Cue::Drops));
-            let place = if still { HAZARD_OR_INDOORS } else { HAZARD };
+            let place = match (folk, still) {
+                (false, _) => CHOKES,
+                (true, true) => HAZARD_OR_INDOORS,
+                (true, false) => HAZARD,
+            };
             if someone && (falls || their_own) && self.beside(clause, at, &place) {
                 self.tell_sign(at, clause.day(at), Sign::Unwell);
                 self.use_up([at]);
@@ -160,9 +169,10 @@ impl Reader<'_> {
             }
             let around = self.around(clause, at);
             let ends = |i: &usize| self.node(*i).mark().is_some();
+            let harms = |i: usize| !self.node(i).used && self.speaks_of(i, &Cues::of(&[Cue::Harm]));
             let back = (around.start..at).rev().take(NEAR).take_while(|i| !ends(i));
             let on = (at..around.end).take(NEAR + 1).take_while(|i| !ends(i));
-            let harm = back.chain(on).filter(|&i| self.free(i, Cue::Harm)).min_by_key(|&i| i.abs_diff(at));
+            let harm = back.chain(on).filter(|&i| harms(i)).min_by_key(|&i| i.abs_diff(at));
             let Some(harm) = harm else { continue };
             let food = (at.min(harm)..at.max(harm)).any(|i| self.node(i).feed().is_some());
             if !food && !self.denied_span(clause, at.min(harm), at.max(harm)) && self.beside(clause, at, &HAZARD) {

@@ -96,6 +96,9 @@ fn quantity_at(row: &Row, at: usize) -> Option<(Quantity, usize)> {
         {
             quantity.number = Some(Number { value: number.value + sign * fraction, weak: false, ..number });
             end = after;
+        } else if let Some(half) = half_behind(row, end).filter(|_| !number.fraction && number.range.is_none()) {
+            quantity.number = Some(Number { value: number.value + half, ..number });
+            end += 1;
         }
         return Some((quantity, end));
     }
@@ -147,6 +150,13 @@ fn quantity_at(row: &Row, at: usize) -> Option<(Quantity, usize)> {
     }
 }
 
+/// "1 kg 1/2": the fraction that ends an amount, where no unit or count of its own follows.
+fn half_behind(row: &Row, at: usize) -> Option<f64> {
+    let half = row.nodes.get(at)?.number().filter(|half| half.fraction && half.digits)?;
+    let own = row.nodes.get(at + 1).is_some_and(|next| unit_of(next).is_some() || between(next) && !next.has(Cue::Of));
+    (!own).then_some(half.value)
+}
+
 fn between(node: &Node) -> bool {
     node.kind == Kind::Phrase && node.any(&BETWEEN) && node.meaning.unit.is_none() && node.meaning.feed.is_none()
 }
@@ -193,7 +203,8 @@ fn sums(row: &mut Row) {
             at += 1;
             continue;
         };
-        let joined = usize::from(row.nodes[at + 1].has(Cue::And) && matches!(first.unit, Some(UnitWord::Time(_))));
+        let joint = Cues::of(&[Cue::And, Cue::With]);
+        let joined = usize::from(row.nodes[at + 1].any(&joint) && matches!(first.unit, Some(UnitWord::Time(_))));
         let second = row.nodes.get(at + 1 + joined);
         let add = match (first.unit, second.map(|node| (node.kind, node))) {
             (Some(big), Some((Kind::Quantity(second), _)))
@@ -213,6 +224,17 @@ fn sums(row: &mut Row) {
             {
                 let _ = node;
                 first.in_base().map(|big| big + number.value)
+            }
+            // "1 kg 500": the grams' own unit left out.
+            (Some(UnitWord::Mass(by)), Some((Kind::Number(number), _)))
+                if by == 1.0
+                    && number.digits
+                    && (100.0..1000.0).contains(&number.value)
+                    && number.value % 50.0 == 0.0
+                    && !first.implied
+                    && !row.nodes.get(at + 2).is_some_and(|after| unit_of(after).is_some()) =>
+            {
+                first.in_base().map(|big| big + number.value / 1000.0)
             }
             _ => None,
         };
@@ -295,6 +317,8 @@ fn measure(node: &Node) -> Option<(Quantity, Measure)> {
     let quantity = node.quantity()?;
     match quantity.unit? {
         UnitWord::Of(measure) => Some((quantity, measure)),
+        // "un galón de 20 litros": a can, and no gallon.
+        UnitWord::Volume(by) if by > 3.0 && by < 20.0 => Some((quantity, Measure::Jerrycan)),
         // A vessel of no fixed size that is told by its litres ("um galão de 20 litros") is nearest to a jerrycan.
         UnitWord::Unclear => Some((quantity, Measure::Jerrycan)),
         _ => None,

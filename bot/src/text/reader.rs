@@ -295,7 +295,9 @@ impl<'a> Reader<'a> {
                 if side == Side::Either && node.kind == Kind::Phrase && node.has(Cue::Other) {
                     return false;
                 }
+                // "jam gaya slurry bahar nahi aati": the slurry does not.
                 if node.has(Cue::And)
+                    || node.has(Cue::Slurry)
                     || node.meaning.sign.is_some()
                     || node.number().is_some_and(|n| !n.weak)
                     || node.quantity().is_some_and(|q| !q.implied && q.number.is_some())
@@ -322,11 +324,18 @@ impl<'a> Reader<'a> {
                 && rest.clone().next().is_some_and(|at| self.node(at).any(&NO))
                 && rest.clone().skip(1).all(|at| self.node(at).any(&Cues::of(&[Cue::Is, Cue::Was])))
         };
+        // "न बदबू है न कीड़े न झाग": neither this nor that.
+        let neither = || {
+            let not = |at: usize| self.node(at).kind == Kind::Phrase && self.has(at, Cue::Not);
+            let nots =
+                clause.range().filter(|&at| not(at) && at + 1 < clause.to && self.node(at + 1).meaning.sign.is_some());
+            first > clause.from && not(first - 1) && nots.count() >= 2
+        };
         inside
             || alone()
             || match side {
                 Side::Before => before(&DENY, 3),
-                Side::After => after() || before(&Cues::of(&[Cue::Without]), 2),
+                Side::After => after() || neither() || before(&Cues::of(&[Cue::Without]), 2),
                 Side::Either => before(&DENY, 3) || after(),
             }
     }

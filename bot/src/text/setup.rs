@@ -27,6 +27,9 @@ const JOINTS: Cues = Cues::of(&[
     Cue::Chatter,
     Cue::NewTank,
     Cue::To,
+    Cue::Buried,
+    Cue::Insulated,
+    Cue::Painted,
 ]);
 
 impl Reader<'_> {
@@ -197,7 +200,9 @@ impl Reader<'_> {
             (Cue::Black, Walls::Black, false),
             (Cue::White, Walls::White, false),
         ] {
-            let Some(at) = self.find(clause, &Cues::of(&[cue])) else { continue };
+            let said =
+                |&at: &usize| self.has(at, cue) || self.has(at, Cue::Painted) && self.speaks_of(at, &Cues::of(&[cue]));
+            let Some(at) = clause.range().find(said) else { continue };
             let other = clause.any(&Cues::of(&[Cue::Smell, Cue::Flame, Cue::FireWord, Cue::Slurry]));
             if (alone || about) && !other && !self.denied(clause, at) && !self.node(at).used {
                 self.tell(at, None, What::Walls { look });
@@ -247,7 +252,8 @@ impl Reader<'_> {
             return;
         }
         for at in clause.range() {
-            if self.has(at, Cue::LiveIn) {
+            // "my hand hurts from stirring"
+            if self.has(at, Cue::LiveIn) && !(clause.from..at).any(|i| self.has(i, Cue::Body)) {
                 let start = (at + 1..clause.to).find(|&i| !self.leads_to_name(i)).unwrap_or(clause.to);
                 if let Some(end) = self.name_end(start, clause.to) {
                     self.name_place(start, end);
@@ -263,7 +269,8 @@ impl Reader<'_> {
                     }
                 }
             }
-            if self.has(at, Cue::LiveAfter) && at > clause.from {
+            let leads = || clause.from..at;
+            if self.has(at, Cue::LiveAfter) && at > clause.from && !leads().any(|i| self.is_of_the_digester(i)) {
                 let end = (clause.from..at)
                     .rev()
                     .find(|&i| !self.node(i).has(Cue::In) && !self.node(i).has(Cue::Of))
@@ -278,6 +285,12 @@ impl Reader<'_> {
                 }
             }
         }
+    }
+
+    /// "tanki chhune se haath jalta hai": no place is named where the digester is spoken of.
+    fn is_of_the_digester(&self, at: usize) -> bool {
+        const THINGS: Cues = Cues::of(&[Cue::Tank, Cue::Slurry, Cue::Pipe, Cue::Stove, Cue::Flame, Cue::Gas, Cue::Put]);
+        self.node(at).any(&THINGS) || self.node(at).feed().is_some()
     }
 
     fn leads_to_name(&self, at: usize) -> bool {

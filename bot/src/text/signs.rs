@@ -9,6 +9,7 @@ use super::notions::{CONTROLS, Cue, Cues};
 use super::reader::Reader;
 use super::reading::{About, Control};
 use bellyful_core::fact::Sign;
+use bellyful_core::feeds::Feed;
 
 /// A thing, what is said of it, and the sign they make when they stand at most so far apart.
 const PAIRS: &[(&[Cue], &[Cue], Sign, usize)] = &[
@@ -88,7 +89,10 @@ impl Reader<'_> {
             let node = *self.node(at);
             let Some(sign) = node.meaning.sign.filter(|_| !node.used && node.kind == Kind::Phrase) else { continue };
             let beast_is_ill = sign == Sign::Unwell && self.of_beast(clause, at);
-            if self.denied(clause, at) || !sign.is_danger() && self.is_over(clause, at) || beast_is_ill {
+            if self.denied(clause, at)
+                || !sign.is_danger() && sign != Sign::LevelDrop && self.is_over(clause, at)
+                || beast_is_ill
+            {
                 self.use_up([at]);
                 continue;
             }
@@ -110,12 +114,19 @@ impl Reader<'_> {
             };
             self.tell_sign(at, clause.day(at), sign);
             self.use_up([at]);
+            if sign == Sign::GasLeak {
+                self.use_up(
+                    clause.range().filter(|&i| i.abs_diff(at) <= 3 && self.has(i, Cue::RottenEgg)).collect::<Vec<_>>(),
+                );
+            }
         }
     }
 
     /// "the smell is gone", "ya se fue el olor": it was, and is no more. Of a danger that is not enough: it is told all the same.
     pub fn is_over(&self, clause: &Clause, at: usize) -> bool {
-        let before = (at.saturating_sub(3).max(clause.from)..at).any(|i| self.has(i, Cue::Over));
+        let and = |i: &usize| self.node(*i).kind == Kind::Phrase && self.has(*i, Cue::And);
+        let mut before = (at.saturating_sub(3).max(clause.from)..at).rev().take_while(|i| !and(i));
+        let before = before.any(|i| self.has(i, Cue::Over));
         before || (at + 1..clause.to.min(at + 6)).any(|i| self.has(i, Cue::Over))
     }
 
@@ -142,7 +153,14 @@ impl Reader<'_> {
             // "the beans burned and the house is full of smoke": the beans did.
             let and = |i: usize| self.has(i, Cue::And) && self.node(i).kind == Kind::Phrase;
             let food = sign == Sign::Fire && (clause.from..said).any(|i| self.node(i).feed().is_some());
-            if food && (said + 1..thing).any(and) {
+            // "burnt rice given to the digester"
+            let burnt = sign == Sign::Fire
+                && said > clause.from
+                && self.node(said - 1).feed().is_some_and(|feed| {
+                    !matches!(feed, Feed::Wood | Feed::Straw | Feed::Plastic | Feed::Paper | Feed::Grass)
+                })
+                && !self.has(said - 1, Cue::BurnThing);
+            if food && (said + 1..thing).any(and) || burnt {
                 continue;
             }
             let denied = self.denied_span(clause, said, said) || thing < said && self.denied(clause, thing);

@@ -52,9 +52,18 @@ impl Reader<'_> {
 
     /// "won't light this morning", with nothing named: of all that is told here, there is only the stove.
     fn only_no_light(&self, clause: &Clause) -> bool {
-        const BESIDE: Cues =
-            Cues::of(&[Cue::NoLight, Cue::Chatter, Cue::Is, Cue::Now, Cue::Still, Cue::Again, Cue::Morning]);
-        clause.has(Cue::NoLight) && clause.range().all(|i| self.node(i).when().is_some() || self.node(i).any(&BESIDE))
+        const BESIDE: Cues = Cues::of(&[
+            Cue::NoLight,
+            Cue::GoesOut,
+            Cue::Chatter,
+            Cue::Is,
+            Cue::Now,
+            Cue::Still,
+            Cue::Again,
+            Cue::Morning,
+        ]);
+        clause.any(&Cues::of(&[Cue::NoLight, Cue::GoesOut]))
+            && clause.range().all(|i| self.node(i).when().is_some() || self.node(i).any(&BESIDE))
     }
 
     /// A colour said of the slurry, the tank or a food.

@@ -82,12 +82,9 @@ impl Reader<'_> {
                     Kind::Phrase => {
                         self.share(clause, at).map(Piece::Share).or_else(|| self.thing(clause, at).map(Piece::Thing))
                     }
-                    Kind::Unknown => (at > clause.from
-                        && of
-                        && atoms
-                            .last()
-                            .is_some_and(|atom: &Atom| matches!(atom.what, Piece::Amount(q) if q.unit.is_some())))
-                    .then_some(Piece::Thing(Thing::Strange)),
+                    Kind::Unknown => {
+                        (at > clause.from && of && self.lacks_a_thing(&atoms)).then_some(Piece::Thing(Thing::Strange))
+                    }
                     _ => None,
                 };
                 match what {
@@ -107,6 +104,13 @@ impl Reader<'_> {
             }
         }
         atoms
+    }
+
+    /// Whether the last atom is an amount that no food before it could be told by: "posho kilo 2 za wanafunzi".
+    fn lacks_a_thing(&self, atoms: &[Atom]) -> bool {
+        let Some((last, before)) = atoms.split_last() else { return false };
+        let named = before.last().is_some_and(|before| before.thing().is_some()) && !last.parted();
+        matches!(last.what, Piece::Amount(q) if q.unit.is_some()) && !named
     }
 
     fn stands_in(&self, clause: &Clause, at: usize) -> bool {
@@ -135,10 +139,14 @@ impl Reader<'_> {
         if node.feed() == Some(Feed::Ash) && self.mends_sourness(clause) {
             return Some(Thing::Alkali(AlkaliKind::Ash));
         }
-        if clause.has(Cue::Remove) && (node.has(Cue::Slurry) || node.feed() == Some(Feed::Digestate)) {
+        if clause.has(Cue::Remove)
+            && (self.speaks_of(at, &Cues::of(&[Cue::Slurry])) || node.feed() == Some(Feed::Digestate))
+        {
             return Some(Thing::Slurry);
         }
-        if let Some(feed) = node.feed() {
+        // "chokaa kurekebisha asidi": what the lime is against.
+        let against = node.has(Cue::Sour) && clause.any(&Cues::of(&[Cue::Soda, Cue::Lime, Cue::Mend]));
+        if let Some(feed) = node.feed().filter(|_| !against) {
             return Some(Thing::Feed(feed));
         }
         if node.has(Cue::Slurry) && clause.has(Cue::Put) && (self.swaps(clause) || self.measured_out(clause, at)) {

@@ -79,13 +79,24 @@ impl Reader<'_> {
         // "it smells of vinegar, acid"
         let tasted = !doing && (from..=to).all(|i| self.node(i).feed().is_none() || self.has(i, Cue::Sour));
         let burns = clause.has(Cue::Burning) && !doing;
+        // "the slurry is too thin": nobody fed it.
+        if !doing && (from..=to).all(|i| self.node(i).feed() == Some(Feed::Digestate)) {
+            return false;
+        }
         if cooks || burns || clause.has(Cue::Blocked) || tasted && (from..=to).any(|i| self.has(i, Cue::Sour)) {
             return false;
         }
         let water_only = (from..=to).all(|i| self.node(i).feed().is_none());
         if water_only && !doing {
             let only = clause.has(Cue::Only) && !clause.has(Cue::Tank) || self.amount_follows(clause);
-            return only && (self.only_portions(clause) || clause.has(Cue::PutNot));
+            // "Leo ni maji tu"
+            let little = |at: usize| {
+                self.has(at, Cue::Is)
+                    || self.has(at, Cue::Only)
+                    || self.has(at, Cue::Water)
+                    || self.node(at).when().is_some()
+            };
+            return only && (self.only_portions(clause) || clause.has(Cue::PutNot) || clause.range().all(little));
         }
         doing || self.only_portions(clause)
     }

@@ -7,6 +7,7 @@
 mod atoms;
 mod counts;
 mod pairs;
+mod plants;
 mod tell;
 mod unfed;
 
@@ -14,8 +15,8 @@ use super::clauses::Clause;
 use super::nodes::Kind;
 use super::notions::{Cue, Cues, UnitWord};
 use super::reader::Reader;
-use super::reading::{About, LONG_AGO};
-use atoms::{Atom, Piece};
+use super::reading::{About, LONG_AGO, Told};
+use atoms::{Atom, Piece, Thing};
 use bellyful_core::fact::{Sign, What};
 use bellyful_core::feeds::Feed;
 
@@ -76,8 +77,10 @@ impl Reader<'_> {
         if clause.plan {
             return;
         }
+        self.on_plants(&mut clause);
         let atoms = self.atoms(first, end);
         if clause.has(Cue::AsUsual)
+            && !clause.any(&Cues::of(&[Cue::OutletUsual, Cue::Smell]))
             && !clause.asks
             && (clause.any(&Cues::of(&[Cue::Put])) || !atoms.is_empty() || end - first == self.clauses.len())
         {
@@ -92,6 +95,11 @@ impl Reader<'_> {
         }
         // "he burned rubbish and it ran to our gas bag": what is told with a danger, in no amount, went in nowhere.
         let amount = |atom: &Atom| matches!(atom.what, Piece::Amount(q) if !q.implied && q.number.is_some());
+        // "and now the rag is on fire": what burns is no food.
+        let mut atoms = atoms;
+        if self.endangers(&clause) {
+            atoms.retain(|atom| !self.has(atom.at, Cue::BurnThing) || self.node(atom.at).quantity().is_some());
+        }
         if self.endangers(&clause) && !self.done_here(&clause) && !atoms.iter().any(amount) {
             return;
         }
@@ -115,6 +123,17 @@ impl Reader<'_> {
         while at < atoms.len() {
             at = self.portion(&clause, &atoms, at, purpose, fed_before, &mut last_unit);
         }
+        self.told_twice(fed_before);
+    }
+
+    /// "1 kg meat, a dead rat in it": of one feed, what has no amount is within what has.
+    fn told_twice(&mut self, from: usize) {
+        let told = self.facts.split_off(from);
+        let measured = |of: Feed| {
+            told.iter().any(|(_, told)| matches!(told.what, What::Fed { feed, amount: Some(_), .. } if feed == of))
+        };
+        let kept = |told: &&(usize, Told)| !matches!(told.1.what, What::Fed { feed, amount: None, unit: None } if measured(feed));
+        self.facts.extend(told.iter().filter(kept).cloned());
     }
 
     /// What was bought, eaten or cooked by the family went into no digester.
@@ -135,19 +154,32 @@ impl Reader<'_> {
             .any(|at| self.node(at).quantity().is_some_and(|q| matches!(q.unit, Some(UnitWord::Time(_)))));
         let cook = |at: usize| self.node(at).kind == Kind::Phrase && self.has(at, Cue::Cook);
         // "cooked 3 kg rice", "3 kilo chawal pakaya", and not "cooked rice 3 kg".
-        let cooked = match (atoms.first(), atoms.last()) {
-            (Some(first), Some(last)) => {
-                let from = first.at.saturating_sub(2).max(clause.from);
-                (from..first.at).any(cook) && first.thing().is_none()
-                    || (last.at + 1..clause.to.min(last.at + 3)).any(cook)
-            }
-            _ => false,
+        let named = atoms.iter().any(|atom| atom.thing().is_some());
+        let (Some(first), Some(last)) = (atoms.first().filter(|_| named), atoms.last()) else { return false };
+        // "roasted 2 kg fish in 45 minutes": the cooking stands right before the amount.
+        let right_before = first.at > clause.from && cook(first.at - 1) && first.thing().is_none();
+        let from = first.at.saturating_sub(2).max(clause.from);
+        let cooked = (from..first.at).any(cook) && first.thing().is_none()
+            || (last.at + 1..clause.to.min(last.at + 3)).any(|at| cook(at) && !self.has(at, Cue::Modifier));
+        // "the rice burned in the pot"
+        let measured = |atom: &Atom| {
+            matches!(atom.what, Piece::Amount(q) if !q.implied) || matches!(atom.what, Piece::Bare(n) if !n.weak)
         };
-        cooked && !timed && atoms.iter().any(|atom| atom.thing().is_some())
+        let burnt = clause
+            .range()
+            .any(|at| self.speaks_of(at, &Cues::of(&[Cue::Burning, Cue::Harm])) && self.node(at).feed().is_none());
+        let burnt = burnt && !atoms.iter().any(measured) && first.thing().is_some();
+        right_before || cooked && !timed || burnt
     }
 
     fn purpose(&self, clause: &Clause, index: usize) -> Purpose {
-        if clause.has(Cue::Remove) && !clause.has(Cue::Put) {
+        // "drew 3 buckets of slurry and put it in the garden" feeds nothing, unless a food is named.
+        let food = |at: usize| {
+            let node = self.node(at);
+            node.feed().is_some_and(|feed| feed != Feed::Digestate) && !node.used
+        };
+        let garden = clause.has(Cue::Crops) && !clause.has(Cue::Tank) && !clause.range().any(food);
+        if clause.has(Cue::Remove) && (!clause.has(Cue::Put) || garden) {
             return Purpose::Removed;
         }
         let new = Cues::of(&[Cue::Seed, Cue::Start, Cue::NewTank]);
@@ -160,20 +192,21 @@ impl Reader<'_> {
                     && next.any(&Cues::of(&[Cue::Seed]))
                     && next.range().all(|i| self.node(i).feed().is_none())
             });
-        if starts || self.filled_it(clause) {
+        if starts {
             return Purpose::Seeded;
         }
         if clause.habit { Purpose::Usual } else { Purpose::Fed }
     }
 
     /// "tank 1000 L, 8 buckets of dung 3 weeks ago": told with the tank, dung of long ago is what it was started with.
-    fn filled_it(&self, clause: &Clause) -> bool {
-        let starter = |feed: Feed| feed == Feed::Digestate || feed.id().ends_with("manure");
-        let mut feeds = clause.range().filter_map(|at| self.node(at).feed()).peekable();
+    pub(super) fn filled_it(&self, things: &[Atom], day: i32) -> bool {
+        let starter = |thing: &Atom| {
+            let feed = |feed: Feed| feed == Feed::Digestate || feed.id().ends_with("manure");
+            matches!(thing.thing(), Some(Thing::Feed(of)) if feed(of))
+        };
         let tank = self.facts.iter().any(|(_, told)| matches!(told.what, What::Tank { .. }));
         let fed = self.facts.iter().any(|(_, told)| matches!(told.what, What::Fed { .. }));
-        let long_ago = clause.days.last().is_some_and(|&(_, day)| day <= LONG_AGO);
-        tank && !fed && long_ago && !clause.habit && feeds.peek().is_some() && feeds.all(starter)
+        tank && !fed && day <= LONG_AGO && !things.is_empty() && things.iter().all(starter)
     }
 
     /// "emptied half the tank"

@@ -35,6 +35,10 @@ impl Reader<'_> {
             Purpose::Seeded => self.start_day(clause).unwrap_or_else(|| self.portion_day(clause, from)),
             _ => self.portion_day(clause, from),
         };
+        let purpose = match purpose {
+            Purpose::Fed if self.filled_it(things, day) => Purpose::Seeded,
+            other => other,
+        };
         let doing = self.done_here(clause);
         let first = things.first().and_then(Atom::thing);
         if let Some(thing) = things.first()
@@ -52,6 +56,11 @@ impl Reader<'_> {
             && let Some(litres) = self.litres_beside_kilos(clause, water)
         {
             self.tell(from, Some(day), What::Water { amount: Some(litres), unit: Some(Unit::L) });
+            return;
+        }
+        let again = amount.filter(|_| things.is_empty()).and_then(|amount| self.of_another_hour(clause, amount));
+        if let Some(again) = again {
+            self.tell_portion(clause, &[again], amount, purpose, fed_before, last_unit);
             return;
         }
         if things.is_empty() && !self.stands_alone(clause, amount, doing, purpose) {
@@ -123,6 +132,11 @@ impl Reader<'_> {
             }
         }
         *last_unit = portion.unit.or(*last_unit);
+        // "1 kg meat with a dead rat" is meat alone.
+        let again =
+            |at: usize| portion.amount.is_some() && things[..at].iter().any(|one| one.thing() == things[at].thing());
+        let kept: Vec<Atom> = (0..things.len()).filter(|&at| !again(at)).map(|at| things[at]).collect();
+        let things = kept.as_slice();
         let share = portion.amount.map(|total| total / things.len().max(1) as f64);
         if things.is_empty() {
             let thing = if self.water_was_meant(clause) { Thing::Water } else { Thing::Feed(Feed::FoodWaste) };
@@ -225,6 +239,34 @@ impl Reader<'_> {
             _ => return false,
         }
         true
+    }
+
+    /// "1 kg rice in the morning and 2 kg in the evening": the same again at another hour.
+    fn of_another_hour(&self, clause: &Clause, amount: Atom) -> Option<Atom> {
+        const NEAR: usize = 5;
+        let Piece::Amount(quantity) = amount.what else { return None };
+        let (told_at, told) = self.facts.last()?;
+        let (thing, unit) = match told.what {
+            What::Fed { feed, amount: Some(_), unit } => (Thing::Feed(feed), unit),
+            What::Water { amount: Some(_), unit } => (Thing::Water, unit),
+            _ => return None,
+        };
+        let alike = match quantity.unit {
+            Some(UnitWord::Mass(_)) => unit == Some(Unit::Kg),
+            Some(UnitWord::Volume(_)) => unit == Some(Unit::L),
+            Some(UnitWord::Of(measure)) => unit == Some(Unit::Of(measure)),
+            _ => false,
+        };
+        let sentence = self.sentence(clause);
+        let apart = *told_at < amount.at && *told_at >= sentence.from;
+        let hours = (told_at.saturating_sub(NEAR).max(sentence.from)..sentence.to.min(amount.at + NEAR))
+            .filter(|&at| self.has(at, Cue::Morning));
+        let other = (*told_at..amount.at).any(|at| self.has(at, Cue::Put));
+        (alike && apart && !quantity.implied && !other && hours.count() >= 2).then_some(Atom {
+            at: *told_at,
+            what: Piece::Thing(thing),
+            ..amount
+        })
     }
 
     /// "3 kg scraps 6 L": right after food in kilos, litres of nothing named are its water, where none is spoken of.

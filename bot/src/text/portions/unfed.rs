@@ -67,6 +67,7 @@ impl Reader<'_> {
                 .any(|(at, told)| clause.range().contains(at) && matches!(told.what, What::NotFed { .. }))
         {
             if !clause.has(Cue::PutNot)
+                && !self.nor_water(clause)
                 && !clause.range().any(|i| matches!(self.node(i).when(), Some(When::Span(_) | When::Since(_))))
             {
                 return;
@@ -94,6 +95,7 @@ impl Reader<'_> {
         // "didn't put water": of water only.
         let water = clause.range().find(|&i| self.has(i, Cue::Water) && self.node(i).feed().is_none());
         if water.is_some()
+            && !self.nor_water(clause)
             && !clause.has(Cue::Only)
             && (self.facts.iter().any(|(told, _)| clause.range().contains(told))
                 || put_denied.is_some()
@@ -124,6 +126,11 @@ impl Reader<'_> {
                     days = n;
                     day = 0;
                 }
+                // "há dois dias que não ponho nada"
+                Some(When::Day(n)) if n < -1 && self.has(i + 1, Cue::What) => {
+                    days = -n;
+                    day = 0;
+                }
                 Some(When::Since(n)) if n >= 1 => {
                     days = n;
                     day = 0;
@@ -152,6 +159,20 @@ impl Reader<'_> {
             self.tell(at, Some(day), What::NotFed { days: days as u32 });
         }
         self.use_up(clause.range());
+    }
+
+    /// "nothing fed and no water added": neither.
+    fn nor_water(&self, clause: &Clause) -> bool {
+        let told = self.facts.iter().find(|(at, told)| {
+            clause.range().contains(at) && matches!(told.what, What::Water { amount: Some(0.0), .. })
+        });
+        let Some(&(water, _)) = told else { return false };
+        let fed = |from: usize, to: usize| {
+            let says = |cue: Cue| (from..to).any(|at| self.has(at, cue) && self.node(at).kind == Kind::Phrase);
+            says(Cue::PutNot) || says(Cue::Put) && says(Cue::Nothing)
+        };
+        let and = (clause.from..water).rev().find(|&at| self.has(at, Cue::And));
+        and.is_some_and(|and| fed(clause.from, and))
     }
 
     /// "yesterday 2 kg rice today nothing", without a comma.
