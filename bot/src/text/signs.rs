@@ -109,12 +109,13 @@ impl Reader<'_> {
                     Sign::GasLeak
                 }
                 Sign::BadSmell if self.is_of_gas(clause, at) && !clause.has(Cue::Outlet) => Sign::GasLeak,
+                Sign::BadSmell if at + 1 < clause.to && self.has(at + 1, Cue::RottenEgg) => Sign::EggSmell,
                 Sign::GasLeak if clause.has(Cue::OutletUsual) => continue,
                 other => other,
             };
             self.tell_sign(at, clause.day(at), sign);
             self.use_up([at]);
-            if sign == Sign::GasLeak {
+            if matches!(sign, Sign::GasLeak | Sign::EggSmell) {
                 self.use_up(
                     clause.range().filter(|&i| i.abs_diff(at) <= 3 && self.has(i, Cue::RottenEgg)).collect::<Vec<_>>(),
                 );
