@@ -97,8 +97,11 @@ impl Reader<'_> {
                 continue;
             }
             // Worms put in as food, foam of soap: a measured thing is no sign.
-            let measured =
-                at > clause.from && self.node(at - 1).quantity().is_some_and(|q| !q.implied && q.unit.is_some());
+            let before = at.checked_sub(1).filter(|&before| before >= clause.from).map(|before| self.node(before));
+            let measured = before.is_some_and(|node| {
+                node.quantity().is_some_and(|q| !q.implied && q.unit.is_some())
+                    || node.number().is_some_and(|n| !n.weak && !n.fraction)
+            });
             if measured && node.meaning.feed.is_some() {
                 continue;
             }

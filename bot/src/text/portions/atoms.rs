@@ -82,8 +82,10 @@ impl Reader<'_> {
                     Kind::Phrase => {
                         self.share(clause, at).map(Piece::Share).or_else(|| self.thing(clause, at).map(Piece::Thing))
                     }
+                    // "2 kilo bhakri": a word that is not listed, right behind an amount of nothing else.
                     Kind::Unknown => {
-                        (at > clause.from && of && self.lacks_a_thing(&atoms)).then_some(Piece::Thing(Thing::Strange))
+                        (at > clause.from && (of || self.amount_is_right_before(at)) && self.lacks_a_thing(&atoms))
+                            .then_some(Piece::Thing(Thing::Strange))
                     }
                     _ => None,
                 };
@@ -104,6 +106,11 @@ impl Reader<'_> {
             }
         }
         atoms
+    }
+
+    fn amount_is_right_before(&self, at: usize) -> bool {
+        let measured = |q: Quantity| matches!(q.unit, Some(UnitWord::Mass(_))) && !q.implied;
+        self.row.lexicon.habits.part == Side::After && self.node(at - 1).quantity().is_some_and(measured)
     }
 
     /// Whether the last atom is an amount that no food before it could be told by: "posho kilo 2 za wanafunzi".
