@@ -4,6 +4,7 @@
 //! joins each amount to what it is of, `counts` says whether it is told at all, `tell` tells it; `unfed` tells of days
 //! without feeding. What has no unit, or could be two amounts, is a doubt.
 
+mod again;
 mod atoms;
 mod counts;
 mod pairs;
@@ -199,7 +200,7 @@ impl Reader<'_> {
     }
 
     /// "tank 1000 L, 8 buckets of dung 3 weeks ago": told with the tank, dung of long ago is what it was started with.
-    pub(super) fn filled_it(&self, things: &[Atom], day: i32) -> bool {
+    fn filled_it(&self, things: &[Atom], day: i32) -> bool {
         let starter = |thing: &Atom| {
             let feed = |feed: Feed| feed == Feed::Digestate || feed.id().ends_with("manure");
             matches!(thing.thing(), Some(Thing::Feed(of)) if feed(of))
