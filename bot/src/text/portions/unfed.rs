@@ -206,6 +206,7 @@ impl Reader<'_> {
         let food = clause.range().any(|i| self.node(i).feed() == Some(Feed::FoodWaste));
         let other = clause.range().any(|i| {
             i != at
+                && !self.has(i, Cue::Since)
                 && self.node(i).any(&Cues::of(&[
                     Cue::Gas,
                     Cue::GasBag,
