@@ -134,6 +134,8 @@ impl Reader<'_> {
         let mut at = clause.from;
         let mut joined = false;
         while at < clause.to {
+            // "ao meio-dia": "to" is within the phrase.
+            joined |= self.has(at, Cue::Noon) && self.node(at).to > self.node(at).from + 1;
             if let Some((minutes, next)) = self.clock_at(clause, at) {
                 // A range joined as a number: both ends are in it.
                 if let Some((low, high)) = self.node(at).number().and_then(|n| n.range) {
@@ -190,6 +192,7 @@ impl Reader<'_> {
         let node = self.node(at);
         let fits = |number: Number| !number.weak && !number.fraction && number.value <= 24.5;
         let (mut minutes, mut next) = match node.kind {
+            Kind::Phrase if node.has(Cue::Noon) => (12.0 * 60.0, at + 1),
             Kind::Number(number) if fits(number) && !node.used => (number.clock.unwrap_or(number.value * 60.0), at + 1),
             Kind::Quantity(q) if !node.used && !q.implied && matches!(q.unit, Some(UnitWord::Time(_))) => {
                 let minutes = q.in_base()?;
