@@ -35,7 +35,9 @@ impl Reader<'_> {
                 continue;
             }
             let hours = quantity.in_base().is_some_and(|minutes| minutes >= 60.0);
+            let whole = quantity.in_base().is_none_or(|minutes| minutes % 60.0 == 0.0);
             let o_clock = at > clause.from
+                && whole
                 && (self.node(at - 1).any(&Cues::of(&[Cue::At, Cue::Ago])) || hours && self.has(at - 1, Cue::Morning))
                 || self.has(at + 1, Cue::Ago)
                 || self.has(at + 1, Cue::At);
@@ -96,7 +98,18 @@ impl Reader<'_> {
 
     /// Whether a clause says a length of time and no more, politeness and days apart.
     fn only_time(&self, clause: &Clause) -> bool {
-        const BESIDE: Cues = Cues::of(&[Cue::About, Cue::Of, Cue::And, Cue::Only, Cue::Chatter, Cue::Morning]);
+        const BESIDE: Cues = Cues::of(&[
+            Cue::About,
+            Cue::Of,
+            Cue::And,
+            Cue::Only,
+            Cue::Chatter,
+            Cue::Morning,
+            Cue::No,
+            Cue::Was,
+            Cue::Is,
+            Cue::Meant,
+        ]);
         clause.range().all(|at| {
             let node = self.node(at);
             match node.kind {

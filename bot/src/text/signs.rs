@@ -113,6 +113,22 @@ impl Reader<'_> {
                 }
                 Sign::BadSmell if self.is_of_gas(clause, at) && !clause.has(Cue::Outlet) => Sign::GasLeak,
                 Sign::BadSmell if at + 1 < clause.to && self.has(at + 1, Cue::RottenEgg) => Sign::EggSmell,
+                // "spilled a bottle of soda into the inlet"
+                Sign::Overflow
+                    if clause.range().any(|i| self.node(i).feed().is_some())
+                        && clause.range().any(|i| self.node(i).quantity().is_some_and(|q| !q.implied)) =>
+                {
+                    continue;
+                }
+                // "soap foam on the joints"
+                Sign::Foam
+                    if at >= clause.from + 2
+                        && self.has(at - 1, Cue::Of)
+                        && self.node(at - 2).feed() == Some(Feed::Soap) =>
+                {
+                    continue;
+                }
+                Sign::BadSmell if clause.has(Cue::OutletUsual) => continue,
                 Sign::GasLeak if clause.has(Cue::OutletUsual) => continue,
                 other => other,
             };

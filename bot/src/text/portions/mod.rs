@@ -58,8 +58,13 @@ impl Reader<'_> {
             return false;
         }
         let bare = |clause: &Clause| {
-            clause.range().any(|at| self.node(at).feed().is_some())
-                && clause.range().all(|at| {
+            let last = clause.range().rev().find(|&at| self.node(at).feed().is_some());
+            // "dal aur aloo mila ke dala": what follows the list says what was done with it.
+            let tail = last.map_or(0..0, |last| last + 1..clause.to);
+            let plain = |at: usize| self.node(at).kind == Kind::Phrase && self.node(at).meaning.sign.is_none();
+            last.is_some()
+                && tail.clone().all(plain)
+                && (clause.from..last.map_or(clause.to, |last| last + 1)).all(|at| {
                     let node = self.node(at);
                     node.kind == Kind::Phrase
                         && (node.feed().is_some()
@@ -133,6 +138,9 @@ impl Reader<'_> {
         let measured = |of: Feed| {
             told.iter().any(|(_, told)| matches!(told.what, What::Fed { feed, amount: Some(_), .. } if feed == of))
         };
+        let bare = |told: &Told| matches!(told.what, What::Fed { amount: None, unit: None, .. });
+        let twice = |at: usize| bare(&told[at].1) && told[..at].iter().any(|before| before.1 == told[at].1);
+        let told: Vec<(usize, Told)> = (0..told.len()).filter(|&at| !twice(at)).map(|at| told[at].clone()).collect();
         let kept = |told: &&(usize, Told)| !matches!(told.1.what, What::Fed { feed, amount: None, unit: None } if measured(feed));
         self.facts.extend(told.iter().filter(kept).cloned());
     }

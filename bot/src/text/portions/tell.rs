@@ -347,8 +347,15 @@ impl Reader<'_> {
                 .collect()
         };
         let mut fed = feeds(of_clause);
+        // "1 seau de bouse, 2 kg de manioc et autant d'eau": of all that the sentence fed.
+        let sentence = self.sentence(clause);
+        let whole: Vec<(usize, Told)> =
+            self.facts.iter().filter(|(at, _)| (sentence.from..sentence.to).contains(at)).cloned().collect();
+        let all = feeds(&whole);
         if fed.is_empty() {
             fed = feeds(&self.facts);
+        } else if all.iter().any(|&(_, unit)| unit != fed[0].1) {
+            fed = all;
         }
         let unit = fed.first().and_then(|&(_, unit)| unit);
         let total: Option<f64> = fed.iter().map(|&(amount, u)| amount.filter(|_| u == unit)).sum();
