@@ -35,7 +35,9 @@ impl Reader<'_> {
                 continue;
             }
             let hours = quantity.in_base().is_some_and(|minutes| minutes >= 60.0);
+            let whole = quantity.in_base().is_none_or(|minutes| minutes % 60.0 == 0.0);
             let o_clock = at > clause.from
+                && whole
                 && (self.node(at - 1).any(&Cues::of(&[Cue::At, Cue::Ago])) || hours && self.has(at - 1, Cue::Morning))
                 || self.has(at + 1, Cue::Ago)
                 || self.has(at + 1, Cue::At);
@@ -96,7 +98,18 @@ impl Reader<'_> {
 
     /// Whether a clause says a length of time and no more, politeness and days apart.
     fn only_time(&self, clause: &Clause) -> bool {
-        const BESIDE: Cues = Cues::of(&[Cue::About, Cue::Of, Cue::And, Cue::Only, Cue::Chatter, Cue::Morning]);
+        const BESIDE: Cues = Cues::of(&[
+            Cue::About,
+            Cue::Of,
+            Cue::And,
+            Cue::Only,
+            Cue::Chatter,
+            Cue::Morning,
+            Cue::No,
+            Cue::Was,
+            Cue::Is,
+            Cue::Meant,
+        ]);
         clause.range().all(|at| {
             let node = self.node(at);
             match node.kind {
@@ -134,6 +147,8 @@ impl Reader<'_> {
         let mut at = clause.from;
         let mut joined = false;
         while at < clause.to {
+            // "ao meio-dia": "to" is within the phrase.
+            joined |= self.has(at, Cue::Noon) && self.node(at).to > self.node(at).from + 1;
             if let Some((minutes, next)) = self.clock_at(clause, at) {
                 // A range joined as a number: both ends are in it.
                 if let Some((low, high)) = self.node(at).number().and_then(|n| n.range) {
@@ -190,6 +205,7 @@ impl Reader<'_> {
         let node = self.node(at);
         let fits = |number: Number| !number.weak && !number.fraction && number.value <= 24.5;
         let (mut minutes, mut next) = match node.kind {
+            Kind::Phrase if node.has(Cue::Noon) => (12.0 * 60.0, at + 1),
             Kind::Number(number) if fits(number) && !node.used => (number.clock.unwrap_or(number.value * 60.0), at + 1),
             Kind::Quantity(q) if !node.used && !q.implied && matches!(q.unit, Some(UnitWord::Time(_))) => {
                 let minutes = q.in_base()?;

@@ -155,7 +155,7 @@ pub fn part(row: &Row) -> Vec<Clause> {
             // Where the verb comes last, a day after it opens a new clause.
             _ if row.lexicon.habits.negation == Side::After
                 && node.kind == Kind::Phrase
-                && node.has(Cue::Is)
+                && node.any(&Cues::of(&[Cue::Is, Cue::Was]))
                 && row.nodes.get(at + 1).is_some_and(|next| next.when().is_some()) =>
             {
                 close(from, at + 1, sentence, false);
@@ -212,6 +212,11 @@ fn turns(row: &Row, from: usize, at: usize) -> bool {
         let has = |cue: Cue| nodes.iter().any(|node| node.kind == Kind::Phrase && node.has(cue));
         has(cue) && !has(not)
     };
+    // "my bucket holds 18 L and I put 2 buckets"
+    let holds = does(&row.nodes[from..at], Cue::Holds, Cue::Put) && does(&row.nodes[at..to], Cue::Put, Cue::Holds);
+    if holds && row.nodes[from..at].iter().any(|node| node.quantity().is_some_and(|q| !q.implied)) {
+        return true;
+    }
     takes_out(&row.nodes[from..at])
         && does(&row.nodes[from..at], Cue::Remove, Cue::Put)
         && does(&row.nodes[at..to], Cue::Put, Cue::Remove)
@@ -294,7 +299,11 @@ fn lend_days(row: &Row, clauses: &mut [Clause]) {
     let mut lent = None;
     for at in 0..clauses.len() {
         let clause = &mut clauses[at];
-        if let Some(&(_, day)) = clause.days.last() {
+        // "pas alimenté depuis 4 jours" is up to now.
+        let up_to_now = clause.has(Cue::PutNot)
+            && clause.days.len() == 1
+            && matches!(row.nodes[clause.days[0].0].when(), Some(When::Ago(_)));
+        if let Some(&(_, day)) = clause.days.last().filter(|_| !up_to_now) {
             lent = Some(day);
         } else if clause.present
             || row.nodes[clause.range()].iter().any(|node| matches!(node.when(), Some(When::Since(_) | When::Span(_))))

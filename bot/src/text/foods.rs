@@ -158,7 +158,8 @@ fn peel(row: &mut Row, at: usize) -> bool {
             let second = second - (next - at);
             if joined
                 && side != Side::After
-                && let Some(more) = row.nodes.get(second).filter(|_| second <= at + 3).and_then(peel_of)
+                && let Some(more) =
+                    row.nodes.get(second).filter(|node| second <= at + 3 && !is_peel(node)).and_then(peel_of)
                 && row.nodes.get(second).is_some_and(|node| node.from == row.nodes[at + 1].to || is_of(row, second - 1))
             {
                 row.nodes[second].meaning = super::notions::Meaning { feed: Some(more), ..Default::default() };
@@ -295,7 +296,10 @@ fn leftover(row: &mut Row, at: usize) -> bool {
     let direct = next == at + 1 || of;
     let feed = if general(&row.nodes[at]) && (named(second) || general(second)) && direct {
         second.feed().or(row.nodes[at].feed())
-    } else if named(&row.nodes[at]) && general(second) && next == at + 1 {
+    } else if named(&row.nodes[at])
+        && general(second)
+        && (next == at + 1 || of && row.lexicon.habits.part == Side::After)
+    {
         row.nodes[at].feed()
     } else {
         None

@@ -43,6 +43,7 @@ impl Reader<'_> {
             }
         }
         self.holes(clause);
+        self.flows_out(clause);
         for at in clause.range() {
             if self.free(at, Cue::Hiss) && !self.denied(clause, at) && !self.other_thing(clause) {
                 self.tell_sign(at, clause.day(at), Sign::GasLeak);
@@ -56,6 +57,35 @@ impl Reader<'_> {
         let before = self.clause_before(clause);
         let ours = |clause: &Clause| clause.any(&LEAKY) || clause.any(&Cues::of(&[Cue::Tank, Cue::Slurry]));
         before.is_some_and(|before| before.has(Cue::NotOurs) && !ours(before) && !ours(clause))
+    }
+
+    /// "gas comes out of the valve", where no stove, flame or level is spoken of that it may come for.
+    fn flows_out(&mut self, clause: &Clause) {
+        const FOR: Cues = Cues::of(&[
+            Cue::Stove,
+            Cue::Flame,
+            Cue::FireWord,
+            Cue::NoLight,
+            Cue::Lights,
+            Cue::GoesOut,
+            Cue::Weak,
+            Cue::Cook,
+            Cue::Water,
+            Cue::Slurry,
+            Cue::Blocked,
+            Cue::Put,
+            Cue::Still,
+        ]);
+        let cues = self.sentence(clause).cues;
+        let levelled = clause.range().any(|at| self.node(at).meaning.level.is_some());
+        let gas = clause.range().find(|&at| self.free(at, Cue::Gas) && !self.has(at, Cue::Pipe));
+        let out = clause.range().find(|&at| self.free(at, Cue::ComesOut) || self.free(at, Cue::Escape));
+        let (Some(gas), Some(out)) = (gas, out.filter(|_| clause.has(Cue::Pipe))) else { return };
+        if cues.any(&FOR) || levelled || clause.asks || self.denied(clause, out) || self.denied(clause, gas) {
+            return;
+        }
+        self.tell_sign(out, clause.day(out), Sign::GasLeak);
+        self.use_up([gas, out]);
     }
 
     /// "the hose has a hole and gas comes out", "the hose came off, gas comes out": a leak, though no word of it is said.

@@ -236,6 +236,13 @@ impl Reader<'_> {
                 (Some(was), Kind::Number(number)) => Quantity { number: Some(number), ..was },
                 (Some(_), Kind::Quantity(now)) if !self.is_of_a_feed(later) => now,
                 (None, Kind::Quantity(now)) => now,
+                // "2 kg rice oops sorry 4 kg rice": the same again, with another number.
+                (Some(_), Kind::Quantity(_)) if self.feed_between(earlier, slip) == self.feed_behind(later) => {
+                    let struck: Vec<usize> = (earlier..slip).filter(|&at| self.node(at).feed().is_some()).collect();
+                    self.use_up(struck);
+                    self.strike(earlier, slip);
+                    continue;
+                }
                 // "5 kg, no, 4 kg of kale": the first was of nothing named.
                 (Some(_), Kind::Quantity(_)) if (earlier..slip).all(|at| self.node(at).feed().is_none()) => {
                     self.strike(earlier, slip);
@@ -250,10 +257,18 @@ impl Reader<'_> {
         self.note_sentences();
     }
 
-    fn is_of_a_feed(&self, amount: usize) -> bool {
+    fn feed_between(&self, from: usize, to: usize) -> Option<Feed> {
+        (from..to).find_map(|at| self.node(at).feed())
+    }
+
+    fn feed_behind(&self, amount: usize) -> Option<Feed> {
         let next =
             (amount + 1..self.row.nodes.len()).find(|&at| !self.has(at, Cue::Of) || self.node(at).feed().is_some());
-        next.is_some_and(|at| self.node(at).feed().is_some())
+        next.and_then(|at| self.node(at).feed())
+    }
+
+    fn is_of_a_feed(&self, amount: usize) -> bool {
+        self.feed_behind(amount).is_some()
     }
 
     fn strike(&mut self, earlier: usize, slip: usize) {

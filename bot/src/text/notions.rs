@@ -15,7 +15,7 @@ ids!(/// A notion that rules combine; the id is the key under `[cues]` in a lang
     Holds = "holds", Modifier = "modifier", Times = "times", Minus = "minus", At = "at", Sized = "sized",
     Now = "now", Still = "still", Again = "again", Almost = "almost", DontKnow = "dont_know", Point = "point", Bang = "bang",
     // Time
-    Ago = "ago", Since = "since", Night = "night", Colon = "colon", Between = "between", Ordinal = "ordinal", Habit = "habit", Will = "will", If = "if",
+    Ago = "ago", Since = "since", Night = "night", Colon = "colon", Between = "between", Ordinal = "ordinal", Noon = "noon", Habit = "habit", Will = "will", If = "if",
     VagueTime = "vague_time", PastDay = "vague_day", Morning = "part_of_day",
     // Asking
     HowMuch = "how_much", HowLong = "how_long", How = "how", What = "what", Why = "why", CanI = "can_i", Status = "status",

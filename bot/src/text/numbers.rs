@@ -120,7 +120,15 @@ fn number_at(row: &Row, at: usize) -> Option<(Number, usize)> {
         }
         NumberWord::Scale(by) => match (row.lexicon.habits.scale, word(at + 1)) {
             (Side::Before, Some(NumberWord::Value(times))) if by >= 100.0 && times < by => {
-                Some((Number::plain(by * times), at + 2))
+                // "mia mbili hamsini"
+                let rest = |at: usize| match word(at) {
+                    Some(NumberWord::Value(more)) if more >= 10.0 && more < by => Some((more, at + 1)),
+                    _ => None,
+                };
+                let and = nodes.get(at + 2).is_some_and(|node| node.has(Cue::And));
+                let more = rest(at + 2).or_else(|| if and { rest(at + 3) } else { None });
+                let (more, next) = more.unwrap_or((0.0, at + 2));
+                Some((Number::plain(by * times + more), next))
             }
             _ => Some((Number::plain(by), at + 1)),
         },

@@ -99,6 +99,7 @@ impl Reader<'_> {
             Cue::Again,
             Cue::Still,
             Cue::Is,
+            Cue::Will,
             Cue::Erase,
             Cue::OwnData,
             Cue::Send,

@@ -204,7 +204,13 @@ fn sums(row: &mut Row) {
             continue;
         };
         let joint = Cues::of(&[Cue::And, Cue::With]);
-        let joined = usize::from(row.nodes[at + 1].any(&joint) && matches!(first.unit, Some(UnitWord::Time(_))));
+        let small = |node: &Node| {
+            node.quantity().is_some_and(|q| {
+                q.number.is_some() && first.unit.zip(q.unit).is_some_and(|(big, small)| small_part(big, small))
+            })
+        };
+        let time = matches!(first.unit, Some(UnitWord::Time(_)));
+        let joined = usize::from(row.nodes[at + 1].any(&joint) && (time || row.nodes.get(at + 2).is_some_and(small)));
         let second = row.nodes.get(at + 1 + joined);
         let add = match (first.unit, second.map(|node| (node.kind, node))) {
             (Some(big), Some((Kind::Quantity(second), _)))

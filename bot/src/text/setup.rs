@@ -253,7 +253,10 @@ impl Reader<'_> {
         }
         for at in clause.range() {
             // "my hand hurts from stirring"
-            if self.has(at, Cue::LiveIn) && !(clause.from..at).any(|i| self.has(i, Cue::Body)) {
+            // "spent grain from the brewing"
+            let from = self.has(at, Cue::Since);
+            let other = |i: usize| self.has(i, Cue::Body) || from && self.node(i).feed().is_some();
+            if self.has(at, Cue::LiveIn) && !(clause.from..at).any(other) {
                 let start = (at + 1..clause.to).find(|&i| !self.leads_to_name(i)).unwrap_or(clause.to);
                 if let Some(end) = self.name_end(start, clause.to) {
                     self.name_place(start, end);
@@ -289,7 +292,17 @@ impl Reader<'_> {
 
     /// "tanki chhune se haath jalta hai": no place is named where the digester is spoken of.
     fn is_of_the_digester(&self, at: usize) -> bool {
-        const THINGS: Cues = Cues::of(&[Cue::Tank, Cue::Slurry, Cue::Pipe, Cue::Stove, Cue::Flame, Cue::Gas, Cue::Put]);
+        const THINGS: Cues = Cues::of(&[
+            Cue::GasBag,
+            Cue::Bag,
+            Cue::Tank,
+            Cue::Slurry,
+            Cue::Pipe,
+            Cue::Stove,
+            Cue::Flame,
+            Cue::Gas,
+            Cue::Put,
+        ]);
         self.node(at).any(&THINGS) || self.node(at).feed().is_some()
     }
 

@@ -97,8 +97,11 @@ impl Reader<'_> {
                 continue;
             }
             // Worms put in as food, foam of soap: a measured thing is no sign.
-            let measured =
-                at > clause.from && self.node(at - 1).quantity().is_some_and(|q| !q.implied && q.unit.is_some());
+            let before = at.checked_sub(1).filter(|&before| before >= clause.from).map(|before| self.node(before));
+            let measured = before.is_some_and(|node| {
+                node.quantity().is_some_and(|q| !q.implied && q.unit.is_some())
+                    || node.number().is_some_and(|n| !n.weak && !n.fraction)
+            });
             if measured && node.meaning.feed.is_some() {
                 continue;
             }
@@ -109,12 +112,29 @@ impl Reader<'_> {
                     Sign::GasLeak
                 }
                 Sign::BadSmell if self.is_of_gas(clause, at) && !clause.has(Cue::Outlet) => Sign::GasLeak,
+                Sign::BadSmell if at + 1 < clause.to && self.has(at + 1, Cue::RottenEgg) => Sign::EggSmell,
+                // "spilled a bottle of soda into the inlet"
+                Sign::Overflow
+                    if clause.range().any(|i| self.node(i).feed().is_some())
+                        && clause.range().any(|i| self.node(i).quantity().is_some_and(|q| !q.implied)) =>
+                {
+                    continue;
+                }
+                // "soap foam on the joints"
+                Sign::Foam
+                    if at >= clause.from + 2
+                        && self.has(at - 1, Cue::Of)
+                        && self.node(at - 2).feed() == Some(Feed::Soap) =>
+                {
+                    continue;
+                }
+                Sign::BadSmell if clause.has(Cue::OutletUsual) => continue,
                 Sign::GasLeak if clause.has(Cue::OutletUsual) => continue,
                 other => other,
             };
             self.tell_sign(at, clause.day(at), sign);
             self.use_up([at]);
-            if sign == Sign::GasLeak {
+            if matches!(sign, Sign::GasLeak | Sign::EggSmell) {
                 self.use_up(
                     clause.range().filter(|&i| i.abs_diff(at) <= 3 && self.has(i, Cue::RottenEgg)).collect::<Vec<_>>(),
                 );

@@ -128,6 +128,13 @@ impl Reader<'_> {
             return;
         }
         let Some((at, level)) = self.level(clause, &things, &bags) else { return };
+        // "the gas barely lasted 12 minutes"
+        let timed = |at: usize| {
+            self.node(at).quantity().is_some_and(|q| !q.implied && matches!(q.unit, Some(UnitWord::Time(_))))
+        };
+        if level == GasLevel::Low && clause.has(Cue::Lasted) && clause.range().any(timed) {
+            return;
+        }
         self.tell(at.min(thing), Some(clause.day(at)), What::Gas { level });
         self.use_up([at, thing]);
     }

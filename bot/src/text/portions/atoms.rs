@@ -82,8 +82,11 @@ impl Reader<'_> {
                     Kind::Phrase => {
                         self.share(clause, at).map(Piece::Share).or_else(|| self.thing(clause, at).map(Piece::Thing))
                     }
+                    // "2 kilo bhakri": a word that is not listed, right behind an amount of nothing else.
                     Kind::Unknown => {
-                        (at > clause.from && of && self.lacks_a_thing(&atoms)).then_some(Piece::Thing(Thing::Strange))
+                        (at > clause.from && (of || self.amount_is_right_before(at)) && self.lacks_a_thing(&atoms)
+                            || self.amount_is_right_after(clause, at))
+                        .then_some(Piece::Thing(Thing::Strange))
                     }
                     _ => None,
                 };
@@ -104,6 +107,22 @@ impl Reader<'_> {
             }
         }
         atoms
+    }
+
+    fn amount_is_right_before(&self, at: usize) -> bool {
+        let measured = |q: Quantity| matches!(q.unit, Some(UnitWord::Mass(_))) && !q.implied;
+        self.row.lexicon.habits.part == Side::After && self.node(at - 1).quantity().is_some_and(measured)
+    }
+
+    /// "bambaru kilo 2", where numbers follow what they count; a name written large is somebody's.
+    fn amount_is_right_after(&self, clause: &Clause, at: usize) -> bool {
+        let measured = |q: Quantity| matches!(q.unit, Some(UnitWord::Mass(_))) && !q.implied;
+        let next = (at + 1 < clause.to).then(|| self.node(at + 1));
+        self.row.lexicon.habits.number == Side::After
+            && at == clause.from
+            && !self.row.capital(self.node(at))
+            && next.and_then(Node::quantity).is_some_and(measured)
+            && clause.range().all(|i| self.node(i).feed().is_none())
     }
 
     /// Whether the last atom is an amount that no food before it could be told by: "posho kilo 2 za wanafunzi".

@@ -4,6 +4,7 @@
 //! joins each amount to what it is of, `counts` says whether it is told at all, `tell` tells it; `unfed` tells of days
 //! without feeding. What has no unit, or could be two amounts, is a doubt.
 
+mod again;
 mod atoms;
 mod counts;
 mod pairs;
@@ -57,8 +58,13 @@ impl Reader<'_> {
             return false;
         }
         let bare = |clause: &Clause| {
-            clause.range().any(|at| self.node(at).feed().is_some())
-                && clause.range().all(|at| {
+            let last = clause.range().rev().find(|&at| self.node(at).feed().is_some());
+            // "dal aur aloo mila ke dala": what follows the list says what was done with it.
+            let tail = last.map_or(0..0, |last| last + 1..clause.to);
+            let plain = |at: usize| self.node(at).kind == Kind::Phrase && self.node(at).meaning.sign.is_none();
+            last.is_some()
+                && tail.clone().all(plain)
+                && (clause.from..last.map_or(clause.to, |last| last + 1)).all(|at| {
                     let node = self.node(at);
                     node.kind == Kind::Phrase
                         && (node.feed().is_some()
@@ -132,6 +138,9 @@ impl Reader<'_> {
         let measured = |of: Feed| {
             told.iter().any(|(_, told)| matches!(told.what, What::Fed { feed, amount: Some(_), .. } if feed == of))
         };
+        let bare = |told: &Told| matches!(told.what, What::Fed { amount: None, unit: None, .. });
+        let twice = |at: usize| bare(&told[at].1) && told[..at].iter().any(|before| before.1 == told[at].1);
+        let told: Vec<(usize, Told)> = (0..told.len()).filter(|&at| !twice(at)).map(|at| told[at].clone()).collect();
         let kept = |told: &&(usize, Told)| !matches!(told.1.what, What::Fed { feed, amount: None, unit: None } if measured(feed));
         self.facts.extend(told.iter().filter(kept).cloned());
     }
@@ -199,7 +208,7 @@ impl Reader<'_> {
     }
 
     /// "tank 1000 L, 8 buckets of dung 3 weeks ago": told with the tank, dung of long ago is what it was started with.
-    pub(super) fn filled_it(&self, things: &[Atom], day: i32) -> bool {
+    fn filled_it(&self, things: &[Atom], day: i32) -> bool {
         let starter = |thing: &Atom| {
             let feed = |feed: Feed| feed == Feed::Digestate || feed.id().ends_with("manure");
             matches!(thing.thing(), Some(Thing::Feed(of)) if feed(of))

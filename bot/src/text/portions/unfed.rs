@@ -33,6 +33,13 @@ impl Reader<'_> {
         if !clause.has(Cue::Only) || clause.has(Cue::Gas) {
             return;
         }
+        // "my jerrycan leaks so only 12 litres of water went in": only so much, not nothing else.
+        let vessel = |at: usize| self.node(at).quantity().is_some_and(|q| q.implied);
+        let water = clause.range().find(|&at| self.has(at, Cue::Water)).unwrap_or(clause.to);
+        let before = self.sentence(clause).from..water;
+        if before.len() < 14 && before.clone().any(vessel) && before.clone().any(|at| self.has(at, Cue::Leak)) {
+            return;
+        }
         let here: Vec<&(usize, Told)> = self.facts.iter().filter(|(at, _)| clause.range().contains(at)).collect();
         let water = here
             .iter()
@@ -110,6 +117,16 @@ impl Reader<'_> {
                 self.tell(at, Some(clause.day(at)), What::Water { amount: Some(0.0), unit: Some(Unit::L) });
             }
             return;
+        }
+        // "no le eché comida ni agua"
+        if let Some(water) = water
+            && put_denied.is_some()
+            && !clause.has(Cue::Only)
+            && water > clause.from
+            && self.node(water - 1).any(&Cues::of(&[Cue::Or, Cue::Not, Cue::Without]))
+            && named_food(self, clause)
+        {
+            self.tell(water, Some(clause.day(water)), What::Water { amount: Some(0.0), unit: Some(Unit::L) });
         }
         // A named feed denied is not all feeding denied.
         let named = clause
@@ -206,6 +223,7 @@ impl Reader<'_> {
         let food = clause.range().any(|i| self.node(i).feed() == Some(Feed::FoodWaste));
         let other = clause.range().any(|i| {
             i != at
+                && !self.has(i, Cue::Since)
                 && self.node(i).any(&Cues::of(&[
                     Cue::Gas,
                     Cue::GasBag,
