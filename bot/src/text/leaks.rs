@@ -4,6 +4,7 @@ use super::clauses::Clause;
 use super::notions::{Cue, Cues, UnitWord};
 use super::reader::Reader;
 use bellyful_core::fact::{Measure, Sign, What};
+use bellyful_core::feeds::Feed;
 
 const LEAKY: Cues = Cues::of(&[Cue::Gas, Cue::Pipe, Cue::GasBag, Cue::Bag, Cue::Stove]);
 const WET: Cues = Cues::of(&[Cue::Tank, Cue::Slurry, Cue::Water]);
@@ -50,6 +51,18 @@ impl Reader<'_> {
                 self.use_up([at]);
             }
         }
+    }
+
+    /// Soap on a joint looks for bubbles; it does not go into the tank.
+    pub fn soap_tests(&mut self) {
+        const JOINTS: Cues = Cues::of(&[Cue::Pipe, Cue::GasBag, Cue::Leak]);
+        const IN: Cues = Cues::of(&[Cue::Tank, Cue::Inlet]);
+        let mut facts = std::mem::take(&mut self.facts);
+        facts.retain(|(at, told)| {
+            let soap = matches!(told.what, What::Fed { feed: Feed::Soap, .. });
+            !soap || !self.clause_at(*at).is_some_and(|clause| clause.any(&JOINTS) && !clause.any(&IN))
+        });
+        self.facts = facts;
     }
 
     /// "the roof, and then it leaks": what leaks stands in the clause before.

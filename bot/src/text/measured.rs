@@ -154,6 +154,9 @@ impl Reader<'_> {
     /// Whether the number at `at` is a thermometer's, and of what.
     fn thermometer(&self, clause: &Clause, at: usize) -> (bool, Medium) {
         const IN_TANK: Cues = Cues::of(&[Cue::Tank, Cue::Slurry]);
+        if let Some(medium) = self.one_of_a_pair(clause, at) {
+            return (true, medium);
+        }
         const THERMO: Cues = Cues::of(&[Cue::Temp, Cue::TempLetter]);
         let within = |cues: &Cues, reach: usize| {
             let from = at.saturating_sub(reach).max(clause.from);
@@ -170,6 +173,20 @@ impl Reader<'_> {
         let medium = if outside_before || (outside_after && !tank_before) { Medium::Air } else { Medium::Tank };
         let carried = another && (outside_before || tank_before || outside_after || self.only_a_number(clause));
         (temp_before || temp_after || carried, medium)
+    }
+
+    /// "air 18 tank 26.5", "inside 31 outside 24": two numbers and nothing fed, each behind where it was read.
+    fn one_of_a_pair(&self, clause: &Clause, at: usize) -> Option<Medium> {
+        const NONE_OF_IT: Cues = Cues::of(&[Cue::Put, Cue::Cook, Cue::People, Cue::Water]);
+        let nodes = || clause.range().map(|i| self.node(i));
+        let numbers = clause.range().filter(|&i| self.counted(i)).count();
+        let pair = clause.has(Cue::Outside) && numbers == 2 && !clause.any(&NONE_OF_IT);
+        if !pair || nodes().any(|node| node.feed().is_some()) {
+            return None;
+        }
+        let behind = at.checked_sub(1).filter(|&i| i >= clause.from && !self.counted(i))?;
+        let outside = self.speaks_of(behind, &Cues::of(&[Cue::Outside]));
+        Some(if outside { Medium::Air } else { Medium::Tank })
     }
 
     /// "temp yesterday 24, today 26": a day and a number, right after what was measured.

@@ -1,10 +1,11 @@
 //! Orders: texts that speak to the bot itself, and whom a field worker speaks for.
 
-use super::nodes::{Kind, Node};
+use super::nodes::{Kind, Node, When};
 use super::notions::{CONTROLS, Cue, Cues};
 use super::reader::Reader;
-use super::reading::{About, Control, Unsure};
+use super::reading::{About, Control, Told, Unsure};
 use super::tokens::Mark;
+use bellyful_core::fact::What;
 
 impl Reader<'_> {
     /// Whether the whole text, apart from politeness, is an order.
@@ -177,7 +178,7 @@ impl Reader<'_> {
             && node.meaning.control.is_some_and(|c| CONTROLS[usize::from(c)].1 == Control::Yes);
         if yes
             && (!self.facts.is_empty() || !self.unsure.is_empty())
-            && !self.facts.iter().any(|(_, told)| matches!(told.what, bellyful_core::fact::What::Corrected { .. }))
+            && !self.facts.iter().any(|(_, told)| matches!(told.what, What::Corrected { .. }))
         {
             self.control = Some(Control::Yes);
         }
@@ -290,30 +291,49 @@ impl Reader<'_> {
         phone || self.has(at + 1, Cue::At) || at > 0 && self.has(at - 1, Cue::At)
     }
 
+    /// What was done on a day, and is told for its amount.
+    fn of_a_day(told: &Told) -> bool {
+        matches!(told.what, What::Fed { .. } | What::Water { .. } | What::Burned { .. } | What::NotFed { .. })
+    }
+
+    /// "Monday or Tuesday, I forget which": neither is guessed.
+    fn one_of_two_days(&mut self) {
+        let day = |at: usize| self.row.nodes.get(at).and_then(|node| node.when());
+        let either = (0..self.row.nodes.len()).find_map(|or| {
+            let named = |at: &usize| matches!(day(*at), Some(When::Day(_)));
+            let first = or.checked_sub(1).filter(named)?;
+            let second = (or + 1..or + 3).find(named).filter(|_| self.has(or, Cue::Or))?;
+            (day(first) != day(second)).then_some((first, second))
+        });
+        let Some((first, second)) = either else { return };
+        let Some(clause) = self.clause_at(first).filter(|clause| !clause.plan) else { return };
+        let sentence = clause.sentence;
+        let before = self.facts.len();
+        let mut facts = std::mem::take(&mut self.facts);
+        facts.retain(|(at, told)| {
+            !Self::of_a_day(told) || self.clause_at(*at).is_none_or(|clause| clause.sentence != sentence)
+        });
+        self.facts = facts;
+        if self.facts.len() < before {
+            self.doubt(About::Day, first, second + 1);
+        }
+    }
+
     /// A fact on a day that could be yesterday or tomorrow is a doubt.
     fn unclear_days(&mut self) {
+        self.one_of_two_days();
         for index in 0..self.clauses.len() {
             let clause = self.clauses[index].clone();
             if clause.plan || clause.asks {
                 continue;
             }
             let open = clause.range().find(|&i| {
-                matches!(self.node(i).when(), Some(super::nodes::When::EitherWay(_)))
-                    && !clause.days.iter().any(|&(at, _)| at == i)
+                matches!(self.node(i).when(), Some(When::EitherWay(_))) && !clause.days.iter().any(|&(at, _)| at == i)
             });
             let vague = clause.range().find(|&i| self.has(i, Cue::PastDay) && !self.node(i).used);
             let Some(at) = open.or(vague) else { continue };
             let before = self.facts.len();
-            self.facts.retain(|(told, fact)| {
-                !(clause.range().contains(told)
-                    && matches!(
-                        fact.what,
-                        bellyful_core::fact::What::Fed { .. }
-                            | bellyful_core::fact::What::Water { .. }
-                            | bellyful_core::fact::What::Burned { .. }
-                            | bellyful_core::fact::What::NotFed { .. }
-                    ))
-            });
+            self.facts.retain(|(told, fact)| !(clause.range().contains(told) && Self::of_a_day(fact)));
             if self.facts.len() < before {
                 self.doubt(About::Day, at, at + 1);
             }

@@ -143,6 +143,7 @@ impl<'a> Reader<'a> {
         } else {
             self.portions();
         }
+        self.soap_tests();
         self.not_fed();
         self.only_the_leak_smells();
         self.answers_yes();
