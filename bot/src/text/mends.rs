@@ -232,6 +232,11 @@ impl Reader<'_> {
             if self.has(slip + 1, Cue::Not) {
                 continue;
             }
+            let goes_on = self.is_of_a_feed(later) || self.has(later + 1, Cue::Water);
+            if self.no_right_between(slip) && goes_on {
+                self.strike(earlier, slip);
+                continue;
+            }
             let mended: Quantity = match (self.node(earlier).quantity(), self.node(later).kind) {
                 (Some(was), Kind::Number(number)) => Quantity { number: Some(number), ..was },
                 (Some(_), Kind::Quantity(now)) if !self.is_of_a_feed(later) => now,
@@ -288,15 +293,33 @@ impl Reader<'_> {
         }
     }
 
+    /// "2 buckets no 3 buckets of water": what stands before a "no" is struck, in languages whose "no" is no "not", or
+    /// whose "not" denies what stands before it.
+    fn no_right_between(&self, at: usize) -> bool {
+        let whole = |at: usize| {
+            let quantity = self.row.nodes.get(at).and_then(|node| node.quantity());
+            quantity.is_some_and(|q| !q.implied && q.number.is_some() && q.unit.is_some())
+        };
+        let denies = match self.row.lexicon.habits.contrast {
+            Contrast::Second => self.is_no(at) || self.has(at, Cue::Not),
+            Contrast::First => self.is_no(at) && !self.has(at, Cue::Not),
+        };
+        let told = || {
+            self.anywhere(&Cues::of(&[Cue::Put, Cue::Water])) || self.row.nodes.iter().any(|node| node.feed().is_some())
+        };
+        denies && at >= 1 && whole(at - 1) && whole(at + 1) && told()
+    }
+
     /// "5 kg, no, 4 kg of kale": a "no" between pauses, and an amount on either side.
     fn no_between_amounts(&self, at: usize) -> bool {
         let pause = |at: usize| self.row.nodes.get(at).is_some_and(|node| node.mark() == Some(Mark::Comma));
         let amount = |at: usize| self.row.nodes.get(at).is_some_and(|node| node.quantity().is_some_and(|q| !q.implied));
-        self.is_no(at)
-            && pause(at - 1)
-            && at >= 2
-            && (at.saturating_sub(4)..at).any(amount)
-            && amount(at + 1 + usize::from(pause(at + 1)))
+        self.no_right_between(at)
+            || self.is_no(at)
+                && pause(at - 1)
+                && at >= 2
+                && (at.saturating_sub(4)..at).any(amount)
+                && amount(at + 1 + usize::from(pause(at + 1)))
     }
 
     /// "2 kg plantain peels sorry banana": the feed said first is struck; what was a peel stays one.
