@@ -179,7 +179,9 @@ impl Reader<'_> {
     fn one_of_a_pair(&self, clause: &Clause, at: usize) -> Option<Medium> {
         const NONE_OF_IT: Cues = Cues::of(&[Cue::Put, Cue::Cook, Cue::People, Cue::Water]);
         let nodes = || clause.range().map(|i| self.node(i));
-        let numbers = clause.range().filter(|&i| self.counted(i)).count();
+        const OTHER: Cues = Cues::of(&[Cue::Gauge, Cue::Ph]);
+        let of_another = |i: usize| i > clause.from && self.node(i - 1).any(&OTHER);
+        let numbers = clause.range().filter(|&i| self.counted(i) && !of_another(i)).count();
         let pair = clause.has(Cue::Outside) && numbers == 2 && !clause.any(&NONE_OF_IT);
         if !pair || nodes().any(|node| node.feed().is_some()) {
             return None;

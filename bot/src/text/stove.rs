@@ -153,7 +153,7 @@ impl Reader<'_> {
         (!said.used && !(end + 1 < clause.to && filled_with)).then_some((at, bag, level))
     }
 
-    /// "yesterday the bag was full, today half": the bag is not named again.
+    /// "yesterday the bag was full, today half", "... now finished": the bag is not named again.
     fn gas_goes_on(&mut self, clause: &Clause) {
         const OTHERS: Cues = Cues::of(&[
             Cue::Put,
@@ -172,12 +172,14 @@ impl Reader<'_> {
                 || self.node(at).unknown()
                 || self.node(at).quantity().is_some_and(|q| q.unit.is_some())
         });
-        if !after_gas || clause.days.is_empty() || clause.any(&OTHERS) || spoken || clause.asks {
+        let now = clause.days.is_empty() && clause.has(Cue::Now);
+        if !after_gas || clause.days.is_empty() && !now || clause.any(&OTHERS) || spoken || clause.asks {
             return;
         }
         let all: Vec<usize> = clause.range().collect();
         if let Some((at, level)) = self.level(clause, &all, &[]) {
-            self.tell(at, Some(clause.day(at)), What::Gas { level });
+            let day = if now { 0 } else { clause.day(at) };
+            self.tell(at, Some(day), What::Gas { level });
             self.use_up([at]);
         }
     }
