@@ -360,7 +360,9 @@ fn volume_measure(row: &Row, at: usize) -> Option<(f64, f64, Measure, usize)> {
 fn measure_of_volume(row: &Row, at: usize) -> Option<(f64, f64, Measure, usize)> {
     let (quantity, unit) = measure(row.nodes.get(at)?)?;
     let mut next = at + 1;
-    if !row.nodes.get(next)?.has(Cue::Of) {
+    // "duas latas de": the joint may be within the measure's phrase.
+    let within = row.words_of(at).last().is_some_and(|word| word.cues.has(Cue::Of));
+    if !within && !row.nodes.get(next)?.has(Cue::Of) {
         return None;
     }
     while row.nodes.get(next).is_some_and(|node| node.has(Cue::Of)) && next < at + 3 {

@@ -122,7 +122,16 @@ impl Reader<'_> {
         let joined = is.is_some_and(|is| {
             (clause.from..is.min(at)).rev().take(3).any(|i| self.has(i, Cue::And) && self.node(i).kind == Kind::Phrase)
         });
-        joined && clause.any(&Cues::of(&[Cue::Tank, Cue::NewTank])) && !clause.any(&Cues::of(&[Cue::Fell, Cue::Remove]))
+        // "tangi limefukiwa ardhini, ni la lita 3000"
+        let goes_on = is.is_some()
+            && clause.range().all(|i| i == at || self.node(i).any(&SIZE) || little(&i))
+            && self.clause_before(clause).is_some_and(|before| {
+                before.has(Cue::Tank) && !before.has(Cue::GasBag) && !before.any(&Cues::of(&[Cue::Put, Cue::Remove]))
+            });
+        goes_on
+            || joined
+                && clause.any(&Cues::of(&[Cue::Tank, Cue::NewTank]))
+                && !clause.any(&Cues::of(&[Cue::Fell, Cue::Remove]))
     }
 
     fn joins(&self, at: usize) -> bool {
@@ -303,7 +312,8 @@ impl Reader<'_> {
             Cue::Gas,
             Cue::Put,
         ]);
-        self.node(at).any(&THINGS) || self.node(at).feed().is_some()
+        let node = self.node(at);
+        node.any(&THINGS) || node.feed().is_some() || node.meaning.sign.is_some()
     }
 
     fn leads_to_name(&self, at: usize) -> bool {
