@@ -173,7 +173,15 @@ fn number_after(row: &Row, at: usize) -> Option<(Number, usize)> {
     }
     let number = nodes.get(next)?.number().filter(|number| !number.weak)?;
     let glued = nodes[next].glued && next == at + 1;
-    if row.lexicon.habits.number != Side::After && !(glued && number.digits) {
+    // "dal ki katori 2": the number ends it.
+    let ends =
+        |node: &Node| node.mark().is_some() || node.kind == Kind::Phrase && node.any(&Cues::of(&[Cue::And, Cue::Put]));
+    let behind = row.lexicon.habits.part == Side::After
+        && number.digits
+        && at > 0
+        && nodes[at - 1].has(Cue::Of)
+        && nodes.get(next + 1).is_none_or(ends);
+    if row.lexicon.habits.number != Side::After && !(glued && number.digits) && !behind {
         return None;
     }
     if unit.meaning.letter && !glued {
