@@ -213,8 +213,11 @@ fn turns(row: &Row, from: usize, at: usize) -> bool {
         has(cue) && !has(not)
     };
     // "my bucket holds 18 L and I put 2 buckets"
-    let holds = does(&row.nodes[from..at], Cue::Holds, Cue::Put) && does(&row.nodes[at..to], Cue::Put, Cue::Holds);
-    if holds && row.nodes[from..at].iter().any(|node| node.quantity().is_some_and(|q| !q.implied)) {
+    let puts = |nodes: &[super::nodes::Node]| nodes.iter().any(|node| node.has(Cue::Put) && !node.has(Cue::Holds));
+    let sized = |node: &super::nodes::Node| node.has(Cue::Holds) && node.kind == Kind::Phrase;
+    let (before, after) = (&row.nodes[from..at], &row.nodes[at..to]);
+    let holds = before.iter().any(sized) && !puts(before) && puts(after) && !after.iter().any(sized);
+    if holds && before.iter().any(|node| node.quantity().is_some_and(|q| !q.implied)) {
         return true;
     }
     takes_out(&row.nodes[from..at])

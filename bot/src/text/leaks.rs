@@ -88,12 +88,19 @@ impl Reader<'_> {
             Cue::Blocked,
             Cue::Put,
             Cue::Still,
+            Cue::Now,
+            Cue::Again,
         ]);
         let cues = self.sentence(clause).cues;
         let levelled = clause.range().any(|at| self.node(at).meaning.level.is_some());
         let gas = clause.range().find(|&at| self.free(at, Cue::Gas) && !self.has(at, Cue::Pipe));
         let out = clause.range().find(|&at| self.free(at, Cue::ComesOut) || self.free(at, Cue::Escape));
         let (Some(gas), Some(out)) = (gas, out.filter(|_| clause.has(Cue::Pipe))) else { return };
+        // "comes through the pipe nicely"
+        let well = (out + 1..clause.to).any(|at| self.has(at, Cue::Modifier) && self.node(at).feed().is_none());
+        if well {
+            return;
+        }
         if cues.any(&FOR) || levelled || clause.asks || self.denied(clause, out) || self.denied(clause, gas) {
             return;
         }

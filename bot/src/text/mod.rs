@@ -27,6 +27,7 @@ mod numbers;
 mod orders;
 mod peril;
 mod phrases;
+mod place;
 mod portions;
 mod quantities;
 mod reader;

@@ -173,7 +173,15 @@ fn number_after(row: &Row, at: usize) -> Option<(Number, usize)> {
     }
     let number = nodes.get(next)?.number().filter(|number| !number.weak)?;
     let glued = nodes[next].glued && next == at + 1;
-    if row.lexicon.habits.number != Side::After && !(glued && number.digits) {
+    // "dal ki katori 2": the number ends it.
+    let ends =
+        |node: &Node| node.mark().is_some() || node.kind == Kind::Phrase && node.any(&Cues::of(&[Cue::And, Cue::Put]));
+    let behind = row.lexicon.habits.part == Side::After
+        && number.digits
+        && at > 0
+        && nodes[at - 1].has(Cue::Of)
+        && nodes.get(next + 1).is_none_or(ends);
+    if row.lexicon.habits.number != Side::After && !(glued && number.digits) && !behind {
         return None;
     }
     if unit.meaning.letter && !glued {
@@ -360,7 +368,9 @@ fn volume_measure(row: &Row, at: usize) -> Option<(f64, f64, Measure, usize)> {
 fn measure_of_volume(row: &Row, at: usize) -> Option<(f64, f64, Measure, usize)> {
     let (quantity, unit) = measure(row.nodes.get(at)?)?;
     let mut next = at + 1;
-    if !row.nodes.get(next)?.has(Cue::Of) {
+    // "duas latas de": the joint may be within the measure's phrase.
+    let within = row.words_of(at).last().is_some_and(|word| word.cues.has(Cue::Of));
+    if !within && !row.nodes.get(next)?.has(Cue::Of) {
         return None;
     }
     while row.nodes.get(next).is_some_and(|node| node.has(Cue::Of)) && next < at + 3 {

@@ -73,6 +73,8 @@ impl Reader<'_> {
                     Kind::Number(number) if !number.weak || self.weak_counts(at) => Some(Piece::Bare(number)),
                     // "burnt in the pot": where, not how much.
                     Kind::Quantity(q) if q.implied && self.stands_in(clause, at) => None,
+                    // "maans ka tukda aadha kilo": the weight says how much.
+                    Kind::Quantity(q) if q.implied && at + 1 < clause.to && self.is_weighed(at + 1) => None,
                     Kind::Quantity(q) if q.unit.is_none() => (self.thing_near(clause, at)).then_some(Piece::Amount(q)),
                     Kind::Quantity(q) => matches!(
                         q.unit,
@@ -107,6 +109,10 @@ impl Reader<'_> {
             }
         }
         atoms
+    }
+
+    fn is_weighed(&self, at: usize) -> bool {
+        self.node(at).quantity().is_some_and(|q| !q.implied && matches!(q.unit, Some(UnitWord::Mass(_))))
     }
 
     fn amount_is_right_before(&self, at: usize) -> bool {

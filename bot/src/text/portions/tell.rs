@@ -233,6 +233,22 @@ impl Reader<'_> {
         };
         let late = self.facts.len().saturating_sub(BACK);
         let found = self.facts[late..].iter().filter(|told| open(told)).count();
+        // "casca de manga e casca de banana, 4 kg": of all that one clause lists.
+        let first = self.facts.len() - found;
+        let listed = |(at, told): &(usize, Told)| {
+            open(&(*at, told.clone()))
+                && matches!(told.what, What::Fed { .. })
+                && self.clause_of(*at) == self.clause_of(self.facts[first].0)
+        };
+        if found > 1 && portion.amount.is_some() && self.facts[first..].iter().all(listed) {
+            let share = portion.amount.map(|all| round(all / found as f64, 4));
+            for (_, told) in &mut self.facts[first..] {
+                if let What::Fed { amount, unit, .. } = &mut told.what {
+                    (*amount, *unit) = (share, portion.unit);
+                }
+            }
+            return true;
+        }
         let Some(last) = self.facts.iter().rposition(open).filter(|_| found == 1) else { return false };
         if last + 1 != self.facts.len() || portion.amount.is_none() {
             return false;

@@ -1,0 +1,132 @@
+//! Places: where a family lives, a name as written.
+//!
+//! Takes a clause; tells the place that it names. A name is any word that is not listed, where a name should stand.
+
+use super::clauses::Clause;
+use super::nodes::Kind;
+use super::notions::{Cue, Cues};
+use super::reader::Reader;
+use bellyful_core::fact::What;
+
+impl Reader<'_> {
+    /// "I live in Kisumu", "hum sikar se", "hamara gaon Rampur hai".
+    pub(super) fn place(&mut self, clause: &Clause) {
+        if clause.asks && !clause.has(Cue::LiveIn) {
+            return;
+        }
+        for at in clause.range() {
+            // "my hand hurts from stirring"
+            // "spent grain from the brewing"
+            let from = self.has(at, Cue::Since);
+            let other = |i: usize| self.has(i, Cue::Body) || from && self.node(i).feed().is_some();
+            if self.has(at, Cue::LiveIn) && !(clause.from..at).any(other) {
+                let start = (at + 1..clause.to).find(|&i| !self.leads_to_name(i)).unwrap_or(clause.to);
+                if let Some(end) = self.name_end(start, clause.to) {
+                    self.name_place(start, end);
+                    return;
+                }
+                // "moro no interior, em Quixadá"
+                let next = self.clause_after(clause, clause.to).cloned();
+                if let Some(next) = next.filter(|_| start == clause.to) {
+                    let start = (next.from..next.to).find(|&i| !self.leads_to_name(i)).unwrap_or(next.to);
+                    if let Some(end) = self.name_end(start, next.to) {
+                        self.name_place(start, end);
+                        return;
+                    }
+                }
+            }
+            let leads = || clause.from..at;
+            if self.has(at, Cue::LiveAfter) && at > clause.from && !leads().any(|i| self.is_of_the_digester(i)) {
+                let end = (clause.from..at)
+                    .rev()
+                    .find(|&i| !self.node(i).has(Cue::In) && !self.node(i).has(Cue::Of))
+                    .map_or(clause.from, |i| i + 1);
+                let mut start = end;
+                while start > clause.from && self.nameable(start - 1) && end - start < 3 {
+                    start -= 1;
+                }
+                if start < end {
+                    self.name_place(start, end);
+                    return;
+                }
+            }
+        }
+    }
+
+    /// "tanki chhune se haath jalta hai": no place is named where the digester is spoken of.
+    fn is_of_the_digester(&self, at: usize) -> bool {
+        const THINGS: Cues = Cues::of(&[
+            Cue::GasBag,
+            Cue::Bag,
+            Cue::Tank,
+            Cue::Slurry,
+            Cue::Pipe,
+            Cue::Stove,
+            Cue::Flame,
+            Cue::Gas,
+            Cue::Put,
+        ]);
+        let node = self.node(at);
+        node.any(&THINGS) || node.feed().is_some() || node.meaning.sign.is_some()
+    }
+
+    fn leads_to_name(&self, at: usize) -> bool {
+        let node = self.node(at);
+        node.number().is_some_and(|n| n.weak)
+            || node.kind == Kind::Phrase
+                && node.any(&Cues::of(&[
+                    Cue::In,
+                    Cue::Of,
+                    Cue::Region,
+                    Cue::Is,
+                    Cue::Colon,
+                    Cue::With,
+                    Cue::My,
+                    Cue::LiveIn,
+                    Cue::Holds,
+                    Cue::To,
+                ]))
+    }
+
+    fn nameable(&self, at: usize) -> bool {
+        let node = self.node(at);
+        node.unknown() && !node.used
+            || node.kind == Kind::Phrase && node.has(Cue::Other) && self.row.capital(node) && !node.used
+    }
+
+    /// Where the name that starts at `start` ends, if one does.
+    fn name_end(&self, start: usize, to: usize) -> Option<usize> {
+        if start >= to {
+            return None;
+        }
+        // The first word may be any that is written as a name or is not listed.
+        // Where a name should stand, what is a listed word only by a changed letter is a name ("Kisumu", "kidumu").
+        let node = self.node(start);
+        let large = node.kind == Kind::Phrase && self.row.written_large(node);
+        let first = self.nameable(start) || large || self.row.misspelt(node);
+        if !first {
+            return None;
+        }
+        let mut end = start + 1;
+        while end < to && end < start + 4 {
+            let linked = self.node(end).has(Cue::Of)
+                && end + 1 < to
+                && self.nameable(end + 1)
+                && self.row.capital(self.node(end + 1));
+            if self.nameable(end) && (self.row.capital(self.node(end)) || !self.row.capital(self.node(start))) {
+                end += 1;
+            } else if linked {
+                end += 2;
+            } else {
+                break;
+            }
+        }
+        Some(end)
+    }
+
+    fn name_place(&mut self, start: usize, end: usize) {
+        let name = self.row.said(start, end);
+        self.tell(start, None, What::Place { name });
+        self.use_up(start..end);
+    }
+}
