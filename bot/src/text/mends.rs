@@ -276,7 +276,10 @@ impl Reader<'_> {
     fn no_between_amounts(&self, at: usize) -> bool {
         let pause = |at: usize| self.row.nodes.get(at).is_some_and(|node| node.mark() == Some(Mark::Comma));
         let amount = |at: usize| self.row.nodes.get(at).is_some_and(|node| node.quantity().is_some_and(|q| !q.implied));
+        // "no, it was 2 pots, not 2 buckets": it is told what was wrong already.
+        let opened = (0..at).any(|i| self.is_no(i) || self.node(i).any(&SLIPS));
         self.is_no(at)
+            && !opened
             && pause(at - 1)
             && at >= 2
             && (at.saturating_sub(4)..at).any(amount)

@@ -195,6 +195,30 @@ fn small_part(big: UnitWord, small: UnitWord) -> bool {
     }
 }
 
+/// "2 kilos e 300 g de cascas": the joint is of one amount, where no food stands before it.
+fn of_what_follows(row: &Row, at: usize, first: Quantity) -> bool {
+    let whole = matches!(first.unit, Some(UnitWord::Mass(_) | UnitWord::Volume(_)));
+    whole && !row.nodes[..at].iter().rev().take_while(|node| node.mark().is_none()).any(|node| node.feed().is_some())
+}
+
+/// "3kg200 de bouse", "2 kilos 500", "1l5": what follows a whole kilo or litre, and has no unit, is of its parts.
+fn thousandths(row: &Row, first: Quantity, number: Number, node: &Node, after: usize) -> Option<f64> {
+    let whole = matches!(first.unit, Some(UnitWord::Mass(1.0) | UnitWord::Volume(1.0))) && !first.implied;
+    let own = row.nodes.get(after).is_some_and(|next| unit_of(next).is_some());
+    let plain = number.digits && number.range.is_none() && number.value.fract() == 0.0;
+    if !whole || own || !plain || first.number?.value.fract() != 0.0 {
+        return None;
+    }
+    let part = match number.value {
+        parts if (100.0..1000.0).contains(&parts) || node.glued && (10.0..100.0).contains(&parts) && parts >= 50.0 => {
+            parts / 1000.0
+        }
+        tenths if node.glued && (1.0..10.0).contains(&tenths) => tenths / 10.0,
+        _ => return None,
+    };
+    first.in_base().map(|big| big + part)
+}
+
 /// "1 kg 200 g", "1 hr 20 min", "1 hr 20".
 fn sums(row: &mut Row) {
     let mut at = 0;
@@ -203,7 +227,8 @@ fn sums(row: &mut Row) {
             at += 1;
             continue;
         };
-        let joined = usize::from(row.nodes[at + 1].has(Cue::And) && matches!(first.unit, Some(UnitWord::Time(_))));
+        let timed = matches!(first.unit, Some(UnitWord::Time(_)));
+        let joined = usize::from(row.nodes[at + 1].has(Cue::And) && (timed || of_what_follows(row, at, first)));
         let second = row.nodes.get(at + 1 + joined);
         let add = match (first.unit, second.map(|node| (node.kind, node))) {
             (Some(big), Some((Kind::Quantity(second), _)))
@@ -224,6 +249,7 @@ fn sums(row: &mut Row) {
                 let _ = node;
                 first.in_base().map(|big| big + number.value)
             }
+            (Some(_), Some((Kind::Number(number), node))) => thousandths(row, first, number, node, at + 2 + joined),
             _ => None,
         };
         if let (Some(total), Some(number)) = (add, first.number) {

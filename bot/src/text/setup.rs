@@ -139,6 +139,7 @@ impl Reader<'_> {
     /// "my bucket is 15 litres", "balti 18 litre ki".
     fn measures(&mut self, clause: &Clause) {
         const TELLS: Cues = Cues::of(&[Cue::Holds, Cue::My, Cue::Is, Cue::Colon]);
+        let mut start = clause.from;
         for at in clause.range() {
             let node = self.node(at);
             let Some(litres) = node.quantity().filter(|_| !node.used) else { continue };
@@ -167,11 +168,12 @@ impl Reader<'_> {
             let between = measure + 1..at;
             let tells = clause.any(&TELLS) || between.is_empty();
             let used_for_feed = (at + 1..clause.to.min(at + 4)).any(thing)
-                || (clause.from..measure).any(thing) && !self.holder_before(clause, measure);
+                || (start..measure).any(thing) && !self.holder_before(clause, measure);
             if tells && !used_for_feed {
                 let unit = self.implied_measure(measure).expect("found as one");
                 self.tell(at, None, What::Measure { unit, litres: round(amount, 4) });
                 self.use_up(measure..=at);
+                start = at + 1;
             }
         }
     }
