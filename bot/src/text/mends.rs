@@ -34,7 +34,9 @@ impl Reader<'_> {
             let after = || (at + 1..self.row.nodes.len()).any(|later| self.mendable(later));
             self.has(at, Cue::Meant) && !(was && (puts || !after()))
         });
-        let contrast = self.contrast().is_some() || self.only_beasts() && self.kept_after_denied().is_some();
+        let contrast = self.contrast().is_some()
+            || self.only_beasts() && self.kept_after_denied().is_some()
+            || self.denied_first().is_some();
         let sorry = self.has(first, Cue::Sorry) && (self.sorry_for_an_amount(first) || self.beasts_alone(1));
         if !(leading_no || slip || contrast || sorry) {
             return false;
@@ -312,6 +314,10 @@ impl Reader<'_> {
         let kept: Vec<usize> = match contrast {
             Some(not) if second => all.filter(|&at| at > not).collect(),
             Some(not) => all.filter(|&at| at < not).collect(),
+            None if self.denied_first().is_some() => {
+                let from = self.denied_first().unwrap_or(0);
+                all.filter(|&at| at >= from).collect()
+            }
             None if self.only_beasts() => {
                 let from = self.kept_after_denied().unwrap_or(0);
                 all.filter(|&at| at >= from).collect()

@@ -6,11 +6,13 @@
 use super::nodes::{Kind, Node, Number, Quantity, Row};
 use super::notions::{Cue, Cues, UnitWord};
 use super::numbers::and_fraction;
+use super::parts::{halves, measure_of_mass, of_what_follows, thousandths};
 use super::tokens::Mark;
 use super::wordlist::Side;
 use bellyful_core::fact::Measure;
 
 pub fn join(row: &mut Row) {
+    halves(row);
     units(row);
     sums(row);
     sized(row);
@@ -43,7 +45,7 @@ fn units(row: &mut Row) {
     row.nodes = out;
 }
 
-fn unit_of(node: &Node) -> Option<UnitWord> {
+pub(super) fn unit_of(node: &Node) -> Option<UnitWord> {
     if node.kind == Kind::Phrase { node.meaning.unit } else { None }
 }
 
@@ -195,30 +197,6 @@ fn small_part(big: UnitWord, small: UnitWord) -> bool {
     }
 }
 
-/// "2 kilos e 300 g de cascas": the joint is of one amount, where no food stands before it.
-fn of_what_follows(row: &Row, at: usize, first: Quantity) -> bool {
-    let whole = matches!(first.unit, Some(UnitWord::Mass(_) | UnitWord::Volume(_)));
-    whole && !row.nodes[..at].iter().rev().take_while(|node| node.mark().is_none()).any(|node| node.feed().is_some())
-}
-
-/// "3kg200 de bouse", "2 kilos 500", "1l5": what follows a whole kilo or litre, and has no unit, is of its parts.
-fn thousandths(row: &Row, first: Quantity, number: Number, node: &Node, after: usize) -> Option<f64> {
-    let whole = matches!(first.unit, Some(UnitWord::Mass(1.0) | UnitWord::Volume(1.0))) && !first.implied;
-    let own = row.nodes.get(after).is_some_and(|next| unit_of(next).is_some());
-    let plain = number.digits && number.range.is_none() && number.value.fract() == 0.0;
-    if !whole || own || !plain || first.number?.value.fract() != 0.0 {
-        return None;
-    }
-    let part = match number.value {
-        parts if (100.0..1000.0).contains(&parts) || node.glued && (10.0..100.0).contains(&parts) && parts >= 50.0 => {
-            parts / 1000.0
-        }
-        tenths if node.glued && (1.0..10.0).contains(&tenths) => tenths / 10.0,
-        _ => return None,
-    };
-    first.in_base().map(|big| big + part)
-}
-
 /// "1 kg 200 g", "1 hr 20 min", "1 hr 20".
 fn sums(row: &mut Row) {
     let mut at = 0;
@@ -298,6 +276,12 @@ fn sized(row: &mut Row) {
             node.kind = Kind::Quantity(litre_quantity(one, times, measure));
             node.meaning = Default::default();
             next = end;
+        } else if let Some((kilos, end)) = measure_of_mass(row, at) {
+            let number = Some(Number::plain(kilos));
+            node.kind =
+                Kind::Quantity(Quantity { number, unit: Some(UnitWord::Mass(1.0)), implied: false, sized: None });
+            node.meaning = Default::default();
+            next = end;
         }
         node.to = row.nodes[next - 1].to;
         out.push(node);
@@ -327,7 +311,7 @@ fn volume(node: &Node) -> Option<f64> {
         .filter(|_| quantity.sized.is_none())
 }
 
-fn measure(node: &Node) -> Option<(Quantity, Measure)> {
+pub(super) fn measure(node: &Node) -> Option<(Quantity, Measure)> {
     let quantity = node.quantity()?;
     match quantity.unit? {
         UnitWord::Of(measure) => Some((quantity, measure)),

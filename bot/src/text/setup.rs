@@ -204,7 +204,10 @@ impl Reader<'_> {
         ] {
             let Some(at) = self.find(clause, &Cues::of(&[cue])) else { continue };
             let other = clause.any(&Cues::of(&[Cue::Smell, Cue::Flame, Cue::FireWord, Cue::Slurry]));
-            if (alone || about) && !other && !self.denied(clause, at) && !self.node(at).used {
+            // "it is buried up to the neck": of what else would this text speak?
+            let little = Cues::of(&[Cue::Is, Cue::In, Cue::To, Cue::Of, Cue::Buried, Cue::Chatter]);
+            let itself = cue == Cue::Buried && clause.has(Cue::Is) && clause.range().all(|i| self.node(i).any(&little));
+            if (alone || about || itself) && !other && !self.denied(clause, at) && !self.node(at).used {
                 self.tell(at, None, What::Walls { look });
                 self.use_up([at]);
             }
