@@ -165,6 +165,15 @@ pub fn part(row: &Row) -> Vec<Clause> {
                 close(from, at, sentence, false);
                 from = at + 1;
             }
+            // "put in 2 kg of rice and tomorrow 3": what was done is no plan.
+            _ if node.kind == Kind::Phrase
+                && node.has(Cue::And)
+                && matches!(row.nodes.get(at + 1).and_then(|next| next.when()), Some(When::Ahead))
+                && row.nodes[from..at].iter().any(|node| node.quantity().is_some()) =>
+            {
+                close(from, at, sentence, false);
+                from = at + 1;
+            }
             _ if at - from >= LONGEST => {
                 close(from, at, sentence, false);
                 from = at;
