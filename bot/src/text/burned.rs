@@ -21,7 +21,8 @@ impl Reader<'_> {
             || self.cooking_near(index)
             || self.timed_food(clause);
         let asks_amount = clause.asks && !clause.has(Cue::Why);
-        if let Some((from, to, minutes)) = self.clock_range(clause).filter(|_| context && !asks_amount) {
+        // "from 6 to 7 and from 18 to 18.30": each span is one.
+        while let Some((from, to, minutes)) = self.clock_range(clause).filter(|_| context && !asks_amount) {
             self.tell(from, Some(clause.day(from)), What::Burned { minutes });
             self.use_up(from..to);
         }
@@ -65,8 +66,10 @@ impl Reader<'_> {
             }
             self.use_up([at]);
         }
-        let told =
-            self.facts.iter().any(|(at, told)| clause.range().contains(at) && matches!(told.what, What::Burned { .. }));
+        // "not enough gas for the meal": the level is told, and no time.
+        let told = self.facts.iter().any(|(at, told)| {
+            clause.range().contains(at) && matches!(told.what, What::Burned { .. } | What::Gas { .. })
+        });
         let cooks = |i: usize| self.has(i, Cue::Cook) && !self.has(i, Cue::VagueTime);
         let weighed = !clause.range().any(cooks)
             && clause.range().any(|i| {
@@ -224,6 +227,7 @@ impl Reader<'_> {
         }
         // "5 y 20"
         if self.has(next, Cue::And)
+            && minutes % 60.0 == 0.0
             && let Some(more) =
                 self.row.nodes.get(next + 1).and_then(|n| n.number()).filter(|n| !n.weak && n.value < 60.0)
         {

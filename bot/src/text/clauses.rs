@@ -165,6 +165,15 @@ pub fn part(row: &Row) -> Vec<Clause> {
                 close(from, at, sentence, false);
                 from = at + 1;
             }
+            // "put in 2 kg of rice and tomorrow 3": what was done is no plan.
+            _ if node.kind == Kind::Phrase
+                && node.has(Cue::And)
+                && matches!(row.nodes.get(at + 1).and_then(|next| next.when()), Some(When::Ahead))
+                && row.nodes[from..at].iter().any(|node| node.quantity().is_some()) =>
+            {
+                close(from, at, sentence, false);
+                from = at + 1;
+            }
             _ if at - from >= LONGEST => {
                 close(from, at, sentence, false);
                 from = at;
@@ -174,6 +183,7 @@ pub fn part(row: &Row) -> Vec<Clause> {
     }
     close(from, row.nodes.len(), sentence, false);
     lend_days(row, &mut clauses);
+    lend_back(row, &mut clauses);
     spread_plans(row, &mut clauses);
     clauses
 }
@@ -314,6 +324,24 @@ fn lend_days(row: &Row, clauses: &mut [Clause]) {
             lent = None;
         }
         clause.lent = lent;
+    }
+}
+
+/// "4 yams, cut up and put in last Wednesday": a doing and its day alone are of what was named just before.
+fn lend_back(row: &Row, clauses: &mut [Clause]) {
+    const OTHER: Cues = Cues::of(&[Cue::Not, Cue::Nothing, Cue::PutNot, Cue::Gas, Cue::Flame, Cue::Cook, Cue::Smell]);
+    let says = |node: &super::nodes::Node| {
+        node.feed().is_some() || node.quantity().is_some() || node.number().is_some_and(|number| !number.weak)
+    };
+    for at in 1..clauses.len() {
+        let (before, here) = (&clauses[at - 1], &clauses[at]);
+        let [(_, day)] = here.days[..] else { continue };
+        let alone = here.any(&Cues::of(&[Cue::Put, Cue::Fell])) && !here.any(&OTHER) && !here.asks && !here.plan;
+        let open = before.days.is_empty() && before.sentence == here.sentence && !before.asks && !before.habit;
+        let named = row.nodes[before.range()].iter().any(says);
+        if alone && open && named && !row.nodes[here.range()].iter().any(says) {
+            clauses[at - 1].lent = Some(day);
+        }
     }
 }
 

@@ -85,6 +85,7 @@ pub fn counted(feed: Feed) -> bool {
             | Fish
             | Eggshell
             | Bone
+            | Soap
             | PotatoPeel
             | CassavaPeel
     )

@@ -56,9 +56,21 @@ impl Reader<'_> {
                 break;
             }
         }
-        found.or_else(|| at.checked_sub(1).filter(|&before| before >= clause.from && bare(before))).or_else(|| {
-            at.checked_sub(2).filter(|&before| before >= clause.from && bare(before) && self.has(before + 1, Cue::Of))
-        })
+        // "8 cm of water on the gauge"
+        const JOINTS: Cues = Cues::of(&[Cue::In, Cue::Of, Cue::Water, Cue::Modifier, Cue::Is, Cue::To, Cue::At]);
+        let joint = |at: &usize| self.node(*at).any(&JOINTS) || self.node(*at).number().is_some_and(|n| n.weak);
+        let behind = || {
+            let back = (clause.from..at).rev().take(LINKS).find(|i| !joint(i))?;
+            let pressed = |q: super::nodes::Quantity| matches!(q.unit, Some(UnitWord::Pressure(_)));
+            (bare(back) && self.node(back).quantity().is_some_and(pressed)).then_some(back)
+        };
+        found
+            .or_else(behind)
+            .or_else(|| at.checked_sub(1).filter(|&before| before >= clause.from && bare(before)))
+            .or_else(|| {
+                at.checked_sub(2)
+                    .filter(|&before| before >= clause.from && bare(before) && self.has(before + 1, Cue::Of))
+            })
     }
 
     fn ph(&mut self, clause: &Clause, at: usize) {

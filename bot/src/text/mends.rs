@@ -34,7 +34,9 @@ impl Reader<'_> {
             let after = || (at + 1..self.row.nodes.len()).any(|later| self.mendable(later));
             self.has(at, Cue::Meant) && !(was && (puts || !after()))
         });
-        let contrast = self.contrast().is_some() || self.only_beasts() && self.kept_after_denied().is_some();
+        let contrast = self.contrast().is_some()
+            || self.only_beasts() && self.kept_after_denied().is_some()
+            || self.denied_first().is_some();
         let sorry = self.has(first, Cue::Sorry) && (self.sorry_for_an_amount(first) || self.beasts_alone(1));
         if !(leading_no || slip || contrast || sorry) {
             return false;
@@ -314,8 +316,11 @@ impl Reader<'_> {
     fn no_between_amounts(&self, at: usize) -> bool {
         let pause = |at: usize| self.row.nodes.get(at).is_some_and(|node| node.mark() == Some(Mark::Comma));
         let amount = |at: usize| self.row.nodes.get(at).is_some_and(|node| node.quantity().is_some_and(|q| !q.implied));
+        // "no, it was 2 pots, not 2 buckets": it is told what was wrong already.
+        let opened = (0..at).any(|i| self.is_no(i) || self.node(i).any(&SLIPS));
         self.no_right_between(at)
             || self.is_no(at)
+                && !opened
                 && pause(at - 1)
                 && at >= 2
                 && (at.saturating_sub(4)..at).any(amount)
@@ -348,6 +353,10 @@ impl Reader<'_> {
         let kept: Vec<usize> = match contrast {
             Some(not) if second => all.filter(|&at| at > not).collect(),
             Some(not) => all.filter(|&at| at < not).collect(),
+            None if self.denied_first().is_some() => {
+                let from = self.denied_first().unwrap_or(0);
+                all.filter(|&at| at >= from).collect()
+            }
             None if self.only_beasts() => {
                 let from = self.kept_after_denied().unwrap_or(0);
                 all.filter(|&at| at >= from).collect()

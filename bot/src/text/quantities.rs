@@ -6,11 +6,13 @@
 use super::nodes::{Kind, Node, Number, Quantity, Row};
 use super::notions::{Cue, Cues, UnitWord};
 use super::numbers::and_fraction;
+use super::parts::{halves, measure_of_mass, of_what_follows, thousandths};
 use super::tokens::Mark;
 use super::wordlist::Side;
 use bellyful_core::fact::Measure;
 
 pub fn join(row: &mut Row) {
+    halves(row);
     units(row);
     sums(row);
     sized(row);
@@ -43,7 +45,7 @@ fn units(row: &mut Row) {
     row.nodes = out;
 }
 
-fn unit_of(node: &Node) -> Option<UnitWord> {
+pub(super) fn unit_of(node: &Node) -> Option<UnitWord> {
     if node.kind == Kind::Phrase { node.meaning.unit } else { None }
 }
 
@@ -217,8 +219,8 @@ fn sums(row: &mut Row) {
                 q.number.is_some() && first.unit.zip(q.unit).is_some_and(|(big, small)| small_part(big, small))
             })
         };
-        let time = matches!(first.unit, Some(UnitWord::Time(_)));
-        let joined = usize::from(row.nodes[at + 1].any(&joint) && (time || row.nodes.get(at + 2).is_some_and(small)));
+        let whole = matches!(first.unit, Some(UnitWord::Time(_))) || of_what_follows(row, at, first);
+        let joined = usize::from(row.nodes[at + 1].any(&joint) && (whole || row.nodes.get(at + 2).is_some_and(small)));
         let second = row.nodes.get(at + 1 + joined);
         let add = match (first.unit, second.map(|node| (node.kind, node))) {
             (Some(big), Some((Kind::Quantity(second), _)))
@@ -239,17 +241,7 @@ fn sums(row: &mut Row) {
                 let _ = node;
                 first.in_base().map(|big| big + number.value)
             }
-            // "1 kg 500": the grams' own unit left out.
-            (Some(UnitWord::Mass(by)), Some((Kind::Number(number), _)))
-                if by == 1.0
-                    && number.digits
-                    && (100.0..1000.0).contains(&number.value)
-                    && number.value % 50.0 == 0.0
-                    && !first.implied
-                    && !row.nodes.get(at + 2).is_some_and(|after| unit_of(after).is_some()) =>
-            {
-                first.in_base().map(|big| big + number.value / 1000.0)
-            }
+            (Some(_), Some((Kind::Number(number), node))) => thousandths(row, first, number, node, at + 2 + joined),
             _ => None,
         };
         if let (Some(total), Some(number)) = (add, first.number) {
@@ -298,6 +290,12 @@ fn sized(row: &mut Row) {
             node.kind = Kind::Quantity(litre_quantity(one, times, measure));
             node.meaning = Default::default();
             next = end;
+        } else if let Some((kilos, end)) = measure_of_mass(row, at) {
+            let number = Some(Number::plain(kilos));
+            node.kind =
+                Kind::Quantity(Quantity { number, unit: Some(UnitWord::Mass(1.0)), implied: false, sized: None });
+            node.meaning = Default::default();
+            next = end;
         }
         node.to = row.nodes[next - 1].to;
         out.push(node);
@@ -327,7 +325,7 @@ fn volume(node: &Node) -> Option<f64> {
         .filter(|_| quantity.sized.is_none())
 }
 
-fn measure(node: &Node) -> Option<(Quantity, Measure)> {
+pub(super) fn measure(node: &Node) -> Option<(Quantity, Measure)> {
     let quantity = node.quantity()?;
     match quantity.unit? {
         UnitWord::Of(measure) => Some((quantity, measure)),

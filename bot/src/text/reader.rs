@@ -144,7 +144,10 @@ impl<'a> Reader<'a> {
             self.portions();
         }
         self.soap_tests();
-        self.not_fed();
+        // "it was not 3 kg, it was 2" denies no feeding.
+        if !self.facts.iter().any(|(_, told)| matches!(told.what, What::Corrected { .. })) {
+            self.not_fed();
+        }
         self.only_the_leak_smells();
         self.answers_yes();
         self.doubts();

@@ -148,6 +148,7 @@ impl Reader<'_> {
     /// "my bucket is 15 litres", "balti 18 litre ki".
     fn measures(&mut self, clause: &Clause) {
         const TELLS: Cues = Cues::of(&[Cue::Holds, Cue::My, Cue::Is, Cue::Colon]);
+        let mut start = clause.from;
         for at in clause.range() {
             let node = self.node(at);
             let Some(litres) = node.quantity().filter(|_| !node.used) else { continue };
@@ -176,11 +177,12 @@ impl Reader<'_> {
             let between = measure + 1..at;
             let tells = clause.any(&TELLS) || between.is_empty();
             let used_for_feed = (at + 1..clause.to.min(at + 4)).any(thing)
-                || (clause.from..measure).any(thing) && !self.holder_before(clause, measure);
+                || (start..measure).any(thing) && !self.holder_before(clause, measure);
             if tells && !used_for_feed {
                 let unit = self.implied_measure(measure).expect("found as one");
                 self.tell(at, None, What::Measure { unit, litres: round(amount, 4) });
                 self.use_up(measure..=at);
+                start = at + 1;
             }
         }
     }
@@ -213,7 +215,10 @@ impl Reader<'_> {
                 |&at: &usize| self.has(at, cue) || self.has(at, Cue::Painted) && self.speaks_of(at, &Cues::of(&[cue]));
             let Some(at) = clause.range().find(said) else { continue };
             let other = clause.any(&Cues::of(&[Cue::Smell, Cue::Flame, Cue::FireWord, Cue::Slurry]));
-            if (alone || about) && !other && !self.denied(clause, at) && !self.node(at).used {
+            // "it is buried up to the neck": of what else would this text speak?
+            let little = Cues::of(&[Cue::Is, Cue::In, Cue::To, Cue::Of, Cue::Buried, Cue::Chatter]);
+            let itself = cue == Cue::Buried && clause.has(Cue::Is) && clause.range().all(|i| self.node(i).any(&little));
+            if (alone || about || itself) && !other && !self.denied(clause, at) && !self.node(at).used {
                 self.tell(at, None, What::Walls { look });
                 self.use_up([at]);
             }

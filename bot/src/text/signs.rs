@@ -8,7 +8,7 @@ use super::nodes::Kind;
 use super::notions::{CONTROLS, Cue, Cues};
 use super::reader::Reader;
 use super::reading::{About, Control};
-use bellyful_core::fact::Sign;
+use bellyful_core::fact::{Sign, What};
 use bellyful_core::feeds::Feed;
 
 /// A thing, what is said of it, and the sign they make when they stand at most so far apart.
@@ -96,17 +96,20 @@ impl Reader<'_> {
                 self.use_up([at]);
                 continue;
             }
-            // Worms put in as food, foam of soap: a measured thing is no sign.
-            let before = at.checked_sub(1).filter(|&before| before >= clause.from).map(|before| self.node(before));
-            let measured = before.is_some_and(|node| {
-                node.quantity().is_some_and(|q| !q.implied && q.unit.is_some())
-                    || node.number().is_some_and(|n| !n.weak && !n.fraction)
+            // Worms put in as food, foam of soap, a dozen rotten eggs: a measured thing is no sign.
+            let of = usize::from(at > clause.from + 1 && self.has(at - 1, Cue::Of));
+            let before = (at > clause.from + of).then(|| self.node(at - 1 - of));
+            let measured = before.is_some_and(|before| {
+                before.quantity().is_some_and(|q| !q.implied && q.unit.is_some())
+                    || before.number().is_some_and(|n| !n.weak && (sign == Sign::EggSmell || !n.fraction))
             });
             if measured && node.meaning.feed.is_some() {
                 continue;
             }
             let sign = match sign {
                 Sign::EggSmell if self.indoors(clause) && !clause.has(Cue::Outlet) => Sign::GasLeak,
+                // "he fainted in the kitchen, it smells of rotten eggs in there"
+                Sign::EggSmell if self.overcome_indoors(clause) => Sign::GasLeak,
                 Sign::EggSmell if clause.asks && clause.any(&Cues::of(&[Cue::CanI, Cue::Good4])) => continue,
                 Sign::BadSmell if self.indoors(clause) && self.is_of_eggs(clause, at) && !clause.has(Cue::Outlet) => {
                     Sign::GasLeak
@@ -140,6 +143,11 @@ impl Reader<'_> {
                 );
             }
         }
+    }
+
+    fn overcome_indoors(&self, clause: &Clause) -> bool {
+        let unwell = |told: &super::reading::Told| matches!(told.what, What::Sign { sign: Sign::Unwell });
+        self.sentence(clause).cues.has(Cue::Indoors) && self.facts.iter().any(|(_, told)| unwell(told))
     }
 
     /// "the smell is gone", "ya se fue el olor": it was, and is no more. Of a danger that is not enough: it is told all the same.

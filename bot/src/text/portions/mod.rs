@@ -88,7 +88,10 @@ impl Reader<'_> {
         if clause.has(Cue::AsUsual)
             && !clause.any(&Cues::of(&[Cue::OutletUsual, Cue::Smell]))
             && !clause.asks
-            && (clause.any(&Cues::of(&[Cue::Put])) || !atoms.is_empty() || end - first == self.clauses.len())
+            && (clause.any(&Cues::of(&[Cue::Put]))
+                || !atoms.is_empty()
+                || end - first == self.clauses.len()
+                || self.clause_before(&clause).is_some_and(|before| before.has(Cue::Put)))
         {
             self.doubt(About::Amount, clause.from, clause.to);
             return;
@@ -188,7 +191,10 @@ impl Reader<'_> {
             node.feed().is_some_and(|feed| feed != Feed::Digestate) && !node.used
         };
         let garden = clause.has(Cue::Crops) && !clause.has(Cue::Tank) && !clause.range().any(food);
-        if clause.has(Cue::Remove) && (!clause.has(Cue::Put) || garden) {
+        // "emptied 5 barrows of slurry": of a word that may put in as well, the slurry says which.
+        let both = |at: usize| !self.has(at, Cue::Put) || self.has(at, Cue::Remove);
+        let emptied = clause.has(Cue::Slurry) && !clause.has(Cue::Tank) && clause.range().all(both);
+        if clause.has(Cue::Remove) && (!clause.has(Cue::Put) || garden || emptied) {
             return Purpose::Removed;
         }
         let new = Cues::of(&[Cue::Seed, Cue::Start, Cue::NewTank]);

@@ -373,6 +373,11 @@ impl Reader<'_> {
         } else if all.iter().any(|&(_, unit)| unit != fed[0].1) {
             fed = all;
         }
+        // "2 kg of mango, 1 bucket of grass and the same of water": of both, which have no unit in common.
+        if self.has(from.saturating_sub(1), Cue::And) && !self.has(from.saturating_sub(1), Cue::With) {
+            let sentence = self.sentence(clause).from;
+            fed = feeds(&self.facts[self.facts.partition_point(|&(at, _)| at < sentence)..]);
+        }
         let unit = fed.first().and_then(|&(_, unit)| unit);
         let total: Option<f64> = fed.iter().map(|&(amount, u)| amount.filter(|_| u == unit)).sum();
         match (total, unit) {
@@ -382,6 +387,5 @@ impl Reader<'_> {
             }
             _ => self.doubt(About::Amount, from, to + 1),
         }
-        let _ = clause;
     }
 }

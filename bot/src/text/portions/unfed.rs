@@ -235,9 +235,9 @@ impl Reader<'_> {
                     Cue::GoesIn,
                     Cue::Cook,
                     Cue::Water,
-                    Cue::Other,
                     Cue::Wrong,
                 ]))
+                || i != at && self.has(i, Cue::Other) && !self.has(i, Cue::Still)
                 || self.node(i).unknown()
         });
         let _ = index;

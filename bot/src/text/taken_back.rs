@@ -1,0 +1,45 @@
+//! Taken back: a text that opens by denying an amount and then names another.
+//!
+//! Takes the row; says where what is kept begins.
+
+use super::nodes::Kind;
+use super::notions::{Cue, Cues, UnitWord};
+use super::reader::Reader;
+use super::tokens::Mark;
+
+impl Reader<'_> {
+    /// "it was not 3 kg, it was 2": a text that opens by denying an amount, and names another after a pause.
+    pub(super) fn denied_first(&self) -> Option<usize> {
+        const LEADS: Cues = Cues::of(&[
+            Cue::Is,
+            Cue::Was,
+            Cue::Meant,
+            Cue::Sorry,
+            Cue::Chatter,
+            Cue::Put,
+            Cue::WeAre,
+            Cue::Of,
+            Cue::Not,
+            Cue::No,
+        ]);
+        let nodes = &self.row.nodes;
+        let denies = |at: usize| self.speaks_of(at, &Cues::of(&[Cue::Not, Cue::No])) && nodes[at].kind == Kind::Phrase;
+        let amount = |at: usize| {
+            let quantity = nodes[at].quantity().filter(|q| !q.implied && q.number.is_some());
+            nodes[at].number().is_some_and(|n| !n.weak)
+                || quantity.is_some_and(|q| !matches!(q.unit, Some(UnitWord::Time(_) | UnitWord::Days(_))))
+        };
+        let first = (0..nodes.len().min(8)).find(|&at| amount(at))?;
+        let lead = |at: usize| nodes[at].mark().is_some() || nodes[at].kind == Kind::Phrase && nodes[at].any(&LEADS);
+        let from = (0..first).rev().find(|&at| nodes[at].mark().is_some()).map_or(0, |at| at + 1);
+        // "no, 3 kg": the "no" denies what was told, and "não 3 kg" is no denial for want of a verb.
+        let verb = (from..first).any(|at| self.speaks_of(at, &Cues::of(&[Cue::Is, Cue::Was, Cue::Put])));
+        let denied = (from..first).filter(|&at| denies(at)).count();
+        let opens = (0..first).all(lead) && denied > 0 && (verb || denied > 1);
+        let pause = (first + 1..nodes.len().min(first + 6))
+            .find(|&at| nodes[at].mark() == Some(Mark::Comma) || nodes[at].has(Cue::But))
+            .filter(|_| opens)?;
+        let next = (pause + 1..nodes.len().min(pause + 6)).find(|&at| amount(at))?;
+        (!(pause + 1..next).any(denies)).then_some(pause + 1)
+    }
+}
