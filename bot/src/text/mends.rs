@@ -232,12 +232,13 @@ impl Reader<'_> {
             if self.has(slip + 1, Cue::Not) {
                 continue;
             }
+            let fed = |reader: &Self| (earlier..slip).any(|at| reader.node(at).feed().is_some());
             let mended: Quantity = match (self.node(earlier).quantity(), self.node(later).kind) {
                 (Some(was), Kind::Number(number)) => Quantity { number: Some(number), ..was },
                 (Some(_), Kind::Quantity(now)) if !self.is_of_a_feed(later) => now,
-                (None, Kind::Quantity(now)) => now,
-                // "5 kg, no, 4 kg of kale": the first was of nothing named.
-                (Some(_), Kind::Quantity(_)) if (earlier..slip).all(|at| self.node(at).feed().is_none()) => {
+                (None, Kind::Quantity(now)) if !self.is_of_a_feed(later) || fed(self) => now,
+                // "5 kg, no, 4 kg of kale", "3, sorry, 2 kg of chicken": the first was of nothing named.
+                (_, Kind::Quantity(_)) if !fed(self) => {
                     self.strike(earlier, slip);
                     continue;
                 }

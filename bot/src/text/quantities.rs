@@ -204,7 +204,9 @@ fn sums(row: &mut Row) {
             continue;
         };
         let joint = Cues::of(&[Cue::And, Cue::With]);
-        let joined = usize::from(row.nodes[at + 1].any(&joint) && matches!(first.unit, Some(UnitWord::Time(_))));
+        let joined = usize::from(
+            row.nodes[at + 1].any(&joint) && matches!(first.unit, Some(UnitWord::Time(_) | UnitWord::Mass(_))),
+        );
         let second = row.nodes.get(at + 1 + joined);
         let add = match (first.unit, second.map(|node| (node.kind, node))) {
             (Some(big), Some((Kind::Quantity(second), _)))

@@ -146,7 +146,7 @@ impl Reader<'_> {
             // A sized measure with nothing in it is its size told: "hamari 14 litre wali balti hai".
             if let Some((unit, one)) = litres.sized {
                 // "2 buckets of 20 litres" is how much, not how big.
-                if litres.amount() != Some(one) {
+                if litres.amount() != Some(one) || self.follows_a_food(clause) {
                     continue;
                 }
                 let told = clause.any(&TELLS) || clause.range().all(|i| i == at || self.joins(i));
@@ -174,6 +174,15 @@ impl Reader<'_> {
                 self.use_up(measure..=at);
             }
         }
+    }
+
+    /// "swill, a 20 litre can": how much of it there was.
+    fn follows_a_food(&self, clause: &Clause) -> bool {
+        let before = self.clause_before(clause);
+        let food = |at: usize| self.node(at).feed().is_some();
+        before.is_some_and(|before| {
+            before.range().any(food) && before.range().all(|at| food(at) || self.joins(at) || self.has(at, Cue::Put))
+        })
     }
 
     /// "the cup I use holds": use is no feeding.
@@ -253,7 +262,9 @@ impl Reader<'_> {
         }
         for at in clause.range() {
             // "my hand hurts from stirring"
-            if self.has(at, Cue::LiveIn) && !(clause.from..at).any(|i| self.has(i, Cue::Body)) {
+            // "a plate of bones from the barbecue"
+            let food = at > clause.from && self.node(at - 1).feed().is_some();
+            if self.has(at, Cue::LiveIn) && !food && !(clause.from..at).any(|i| self.has(i, Cue::Body)) {
                 let start = (at + 1..clause.to).find(|&i| !self.leads_to_name(i)).unwrap_or(clause.to);
                 if let Some(end) = self.name_end(start, clause.to) {
                     self.name_place(start, end);

@@ -109,6 +109,10 @@ impl Reader<'_> {
                     Sign::GasLeak
                 }
                 Sign::BadSmell if self.is_of_gas(clause, at) && !clause.has(Cue::Outlet) => Sign::GasLeak,
+                // "stinking like bad eggs" says once of what it stinks.
+                Sign::BadSmell if self.eggs_follow(clause, at) => continue,
+                // "wrapped with foam"
+                Sign::Foam if clause.has(Cue::Insulated) => continue,
                 Sign::GasLeak if clause.has(Cue::OutletUsual) => continue,
                 other => other,
             };

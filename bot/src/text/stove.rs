@@ -165,7 +165,8 @@ impl Reader<'_> {
                 || self.node(at).unknown()
                 || self.node(at).quantity().is_some_and(|q| q.unit.is_some())
         });
-        if !after_gas || clause.days.is_empty() || clause.any(&OTHERS) || spoken || clause.asks {
+        let dated = !clause.days.is_empty() || clause.has(Cue::Now);
+        if !after_gas || !dated || clause.any(&OTHERS) || spoken || clause.asks {
             return;
         }
         let all: Vec<usize> = clause.range().collect();
@@ -228,7 +229,8 @@ impl Reader<'_> {
             else {
                 continue;
             };
-            let denied = self.denied(clause, at) && !self.has(at, Cue::Not) && !self.smell_is_denied(clause, at);
+            let says_so = node.any(&Cues::of(&[Cue::Not, Cue::Nothing]));
+            let denied = self.denied(clause, at) && !says_so && !self.smell_is_denied(clause, at);
             let almost = (at.saturating_sub(3).max(clause.from)..at).any(|i| self.has(i, Cue::Almost))
                 || self.has(at + 1, Cue::Almost) && at + 1 < clause.to;
             let level = match (level, denied, almost) {

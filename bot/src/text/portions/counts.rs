@@ -8,7 +8,7 @@ use super::super::reading::About;
 use super::super::wordlist::Side;
 use super::Purpose;
 use super::atoms::{Atom, Piece, Thing};
-use bellyful_core::fact::{Unit, What};
+use bellyful_core::fact::{Sign, Unit, What};
 use bellyful_core::feeds::Feed;
 
 impl Reader<'_> {
@@ -83,7 +83,16 @@ impl Reader<'_> {
         if !doing && (from..=to).all(|i| self.node(i).feed() == Some(Feed::Digestate)) {
             return false;
         }
-        if cooks || burns || clause.has(Cue::Blocked) || tasted && (from..=to).any(|i| self.has(i, Cue::Sour)) {
+        let blocked = |i: usize| {
+            let blocked = [Sign::InletBlocked, Sign::OutletBlocked, Sign::GasLineBlocked];
+            self.node(i).meaning.sign.is_some_and(|sign| blocked.contains(&sign))
+        };
+        if cooks
+            || burns
+            || clause.has(Cue::Blocked)
+            || clause.range().any(blocked)
+            || tasted && (from..=to).any(|i| self.has(i, Cue::Sour))
+        {
             return false;
         }
         let water_only = (from..=to).all(|i| self.node(i).feed().is_none());
