@@ -161,6 +161,11 @@ pub fn part(row: &Row) -> Vec<Clause> {
                 close(from, at + 1, sentence, false);
                 from = at + 1;
             }
+            // "why is it yellow if yesterday it was blue": what was is told.
+            _ if node.kind == Kind::Phrase && node.has(Cue::If) && was_otherwise(row, from, at) => {
+                close(from, at, sentence, false);
+                from = at + 1;
+            }
             _ if node.kind == Kind::Phrase && node.has(Cue::And) && turns(row, from, at) => {
                 close(from, at, sentence, false);
                 from = at + 1;
@@ -194,6 +199,11 @@ fn is_because(row: &Row, from: usize, at: usize) -> bool {
     let end = rest().find(|mark| matches!(mark, Some(Mark::Stop | Mark::Question)));
     let told = row.nodes[from..at].iter().filter(|node| !node.has(Cue::Chatter)).count() >= 2;
     told && end != Some(Some(Mark::Question)) && rest().next().is_some_and(|mark| mark.is_none())
+}
+
+fn was_otherwise(row: &Row, from: usize, at: usize) -> bool {
+    let past = row.nodes.get(at + 1).is_some_and(|next| matches!(next.when(), Some(When::Day(day)) if day < 0));
+    past && row.nodes[from..at].iter().any(|node| node.has(Cue::Why))
 }
 
 /// Whether slurry is taken out. "Took" is listed as an ordinary word too: it does so only where slurry is named.

@@ -234,6 +234,7 @@ impl Reader<'_> {
             if self.has(slip + 1, Cue::Not) {
                 continue;
             }
+            let fed = |reader: &Self| (earlier..slip).any(|at| reader.node(at).feed().is_some());
             let goes_on = self.is_of_a_feed(later) || self.has(later + 1, Cue::Water);
             if self.no_right_between(slip) && goes_on {
                 self.strike(earlier, slip);
@@ -242,7 +243,7 @@ impl Reader<'_> {
             let mended: Quantity = match (self.node(earlier).quantity(), self.node(later).kind) {
                 (Some(was), Kind::Number(number)) => Quantity { number: Some(number), ..was },
                 (Some(_), Kind::Quantity(now)) if !self.is_of_a_feed(later) => now,
-                (None, Kind::Quantity(now)) => now,
+                (None, Kind::Quantity(now)) if !self.is_of_a_feed(later) || fed(self) => now,
                 // "2 kg rice oops sorry 4 kg rice": the same again, with another number.
                 (Some(_), Kind::Quantity(_)) if self.feed_between(earlier, slip) == self.feed_behind(later) => {
                     let struck: Vec<usize> = (earlier..slip).filter(|&at| self.node(at).feed().is_some()).collect();
@@ -250,8 +251,8 @@ impl Reader<'_> {
                     self.strike(earlier, slip);
                     continue;
                 }
-                // "5 kg, no, 4 kg of kale": the first was of nothing named.
-                (Some(_), Kind::Quantity(_)) if (earlier..slip).all(|at| self.node(at).feed().is_none()) => {
+                // "5 kg, no, 4 kg of kale", "3, sorry, 2 kg of chicken": the first was of nothing named.
+                (_, Kind::Quantity(_)) if !fed(self) => {
                     self.strike(earlier, slip);
                     continue;
                 }

@@ -156,7 +156,7 @@ impl Reader<'_> {
             // A sized measure with nothing in it is its size told: "hamari 14 litre wali balti hai".
             if let Some((unit, one)) = litres.sized {
                 // "2 buckets of 20 litres" is how much, not how big.
-                if litres.amount() != Some(one) {
+                if litres.amount() != Some(one) || self.follows_a_food(clause) {
                     continue;
                 }
                 let told = clause.any(&TELLS) || clause.range().all(|i| i == at || self.joins(i));
@@ -185,6 +185,15 @@ impl Reader<'_> {
                 start = at + 1;
             }
         }
+    }
+
+    /// "swill, a 20 litre can": how much of it there was.
+    fn follows_a_food(&self, clause: &Clause) -> bool {
+        let before = self.clause_before(clause);
+        let food = |at: usize| self.node(at).feed().is_some();
+        before.is_some_and(|before| {
+            before.range().any(food) && before.range().all(|at| food(at) || self.joins(at) || self.has(at, Cue::Put))
+        })
     }
 
     /// "the cup I use holds": use is no feeding.

@@ -132,6 +132,10 @@ impl Reader<'_> {
                     continue;
                 }
                 Sign::BadSmell if clause.has(Cue::OutletUsual) => continue,
+                // "stinking like bad eggs" says once of what it stinks.
+                Sign::BadSmell if self.eggs_follow(clause, at) => continue,
+                // "wrapped with foam"
+                Sign::Foam if clause.has(Cue::Insulated) => continue,
                 Sign::GasLeak if clause.has(Cue::OutletUsual) => continue,
                 other => other,
             };

@@ -96,6 +96,10 @@ impl Reader<'_> {
         (at.saturating_sub(2).max(clause.from)..clause.to.min(at + 4)).any(eggs)
     }
 
+    pub fn eggs_follow(&self, clause: &Clause, at: usize) -> bool {
+        (at + 1..clause.to.min(at + 4)).any(|i| self.node(i).meaning.sign == Some(Sign::EggSmell))
+    }
+
     /// Whether a room is named, in a word or within a phrase.
     pub fn indoors(&self, clause: &Clause) -> bool {
         clause.range().any(|at| self.speaks_of(at, &Cues::of(&[Cue::Indoors])))

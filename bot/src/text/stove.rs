@@ -237,7 +237,8 @@ impl Reader<'_> {
             else {
                 continue;
             };
-            let denied = self.denied(clause, at) && !self.has(at, Cue::Not) && !self.smell_is_denied(clause, at);
+            let says_so = node.any(&Cues::of(&[Cue::Not, Cue::Nothing]));
+            let denied = self.denied(clause, at) && !says_so && !self.smell_is_denied(clause, at);
             let almost = (at.saturating_sub(3).max(clause.from)..at).any(|i| self.has(i, Cue::Almost))
                 || self.has(at + 1, Cue::Almost) && at + 1 < clause.to;
             let level = match (level, denied, almost) {

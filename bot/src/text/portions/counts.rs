@@ -84,6 +84,7 @@ impl Reader<'_> {
             return false;
         }
         let blocks = [Sign::InletBlocked, Sign::OutletBlocked, Sign::GasLineBlocked];
+        let named_blocked = |i: usize| self.node(i).meaning.sign.is_some_and(|sign| blocks.contains(&sign));
         let blocked = self.facts.iter().rev().take(8).any(|(at, told)| {
             clause.range().contains(at) && matches!(told.what, What::Sign { sign } if blocks.contains(&sign))
         });
@@ -91,6 +92,7 @@ impl Reader<'_> {
             || burns
             || blocked && !clause.has(Cue::Put)
             || clause.has(Cue::Blocked)
+            || clause.range().any(named_blocked)
             || tasted && (from..=to).any(|i| self.has(i, Cue::Sour))
         {
             return false;
