@@ -195,6 +195,12 @@ fn small_part(big: UnitWord, small: UnitWord) -> bool {
     }
 }
 
+/// "meat 1 kg and 200 g": a lesser amount that no food of its own follows.
+fn nothing_named_after(row: &Row, at: usize) -> bool {
+    let named = |node: &Node| node.has(Cue::Of) || node.has(Cue::Water) || node.unknown() || node.feed().is_some();
+    !row.nodes.get(at + 1).is_some_and(named)
+}
+
 /// "1 kg 200 g", "1 hr 20 min", "1 hr 20".
 fn sums(row: &mut Row) {
     let mut at = 0;
@@ -204,7 +210,8 @@ fn sums(row: &mut Row) {
             continue;
         };
         let joint = Cues::of(&[Cue::And, Cue::With]);
-        let joined = usize::from(row.nodes[at + 1].any(&joint) && matches!(first.unit, Some(UnitWord::Time(_))));
+        let timed = matches!(first.unit, Some(UnitWord::Time(_)));
+        let joined = usize::from(row.nodes[at + 1].any(&joint) && (timed || nothing_named_after(row, at + 2)));
         let second = row.nodes.get(at + 1 + joined);
         let add = match (first.unit, second.map(|node| (node.kind, node))) {
             (Some(big), Some((Kind::Quantity(second), _)))
@@ -354,7 +361,9 @@ fn volume_measure(row: &Row, at: usize) -> Option<(f64, f64, Measure, usize)> {
 fn measure_of_volume(row: &Row, at: usize) -> Option<(f64, f64, Measure, usize)> {
     let (quantity, unit) = measure(row.nodes.get(at)?)?;
     let mut next = at + 1;
-    if !row.nodes.get(next)?.has(Cue::Of) {
+    // "dumu la" may be one listed phrase.
+    let of = row.nodes.get(next)?.has(Cue::Of) || row.words_of(at).any(|word| word.cues.has(Cue::Of));
+    if !of {
         return None;
     }
     while row.nodes.get(next).is_some_and(|node| node.has(Cue::Of)) && next < at + 3 {
