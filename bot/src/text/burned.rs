@@ -6,6 +6,7 @@ use super::nodes::{Kind, Number, When};
 use super::notions::{Cue, Cues, UnitWord};
 use super::reader::Reader;
 use super::reading::About;
+use super::wordlist::Side;
 use bellyful_core::fact::What;
 
 const COOKING: Cues = Cues::of(&[Cue::Cook, Cue::Stove, Cue::Lasted, Cue::Gas, Cue::GasBag, Cue::Flame, Cue::FireWord]);
@@ -37,8 +38,11 @@ impl Reader<'_> {
             }
             let hours = quantity.in_base().is_some_and(|minutes| minutes >= 60.0);
             let whole = quantity.in_base().is_none_or(|minutes| minutes % 60.0 == 0.0);
+            // Where "at" stands after its hour, what stands before is "in the evening" of a spell.
+            let postposed = self.row.lexicon.habits.negation == Side::After;
             let o_clock = at > clause.from
                 && whole
+                && !postposed
                 && (self.node(at - 1).any(&Cues::of(&[Cue::At, Cue::Ago])) || hours && self.has(at - 1, Cue::Morning))
                 || self.has(at + 1, Cue::Ago)
                 || self.has(at + 1, Cue::At);

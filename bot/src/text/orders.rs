@@ -5,6 +5,7 @@ use super::notions::{CONTROLS, Cue, Cues};
 use super::reader::Reader;
 use super::reading::{About, Control, Told, Unsure};
 use super::tokens::Mark;
+use super::wordlist::Side;
 use bellyful_core::fact::What;
 
 impl Reader<'_> {
@@ -132,7 +133,10 @@ impl Reader<'_> {
             node.has(Cue::Not) || node.meaning.control.is_some_and(stop)
         };
         let stops = nodes.iter().any(|node| node.kind == Kind::Phrase && stops(node));
-        if !whole {
+        // "delete my last message" is listed as what it is.
+        let undo = |control: u8| CONTROLS[usize::from(control)].1 == Control::Undo;
+        let listed = nodes.iter().any(|node| node.kind == Kind::Phrase && node.meaning.control.is_some_and(undo));
+        if !whole || listed {
             None
         } else if says(Cue::Erase) && says(Cue::OwnData) && says(Cue::My) && !stops {
             Some(Control::Forget)
@@ -242,12 +246,26 @@ impl Reader<'_> {
         if number.is_some() || self.for_household.is_some() {
             return number.or_else(|| self.for_household.clone());
         }
-        // A name: "history of Amina".
-        let at = clause.range().find(|&at| {
-            let node = self.node(at);
-            at > history && (node.unknown() || self.row.misspelt(node)) && self.row.capital(node)
-        })?;
-        Some(self.row.said(at, at + 1))
+        // A name: "history of Amina", "history of Mama Neema", "Sita Devi ka hisab".
+        const TITLE: Cues = Cues::of(&[Cue::Folk, Cue::Chatter, Cue::Household]);
+        let capital = |at: usize| self.row.capital(self.node(at)) && self.node(at).mark().is_none();
+        let named = |at: usize| (self.node(at).unknown() || self.row.misspelt(self.node(at))) && capital(at);
+        let titled = |at: usize| capital(at) && self.node(at).any(&TITLE);
+        let after = |at: &usize| named(*at) || titled(*at) && *at + 1 < clause.to && capital(*at + 1);
+        let before = || {
+            let of = history.checked_sub(1).filter(|&of| of > clause.from && self.has(of, Cue::Of))?;
+            let owner = of - 1;
+            (self.row.lexicon.habits.part == Side::After && self.node(owner).unknown()).then_some(owner)
+        };
+        let mut from = (history + 1..clause.to).find(after).or_else(before)?;
+        let mut to = from + 1;
+        while from > clause.from && from - 1 != history && (titled(from - 1) || named(from - 1)) {
+            from -= 1;
+        }
+        while to < clause.to && to != history && (named(to) || to == from + 1 && titled(from) && capital(to)) {
+            to += 1;
+        }
+        Some(self.row.said(from, to))
     }
 
     fn near_household(&self, clause: &super::clauses::Clause, at: usize) -> bool {

@@ -36,7 +36,10 @@ impl Reader<'_> {
                 }
             }
             let leads = || clause.from..at;
-            if self.has(at, Cue::LiveAfter) && at > clause.from && !leads().any(|i| self.is_of_the_digester(i)) {
+            // "pokhar se jalkumbhi dala", "usme se gas nikal rahi": where a thing comes from, not who tells of it.
+            let bare = self.has(at, Cue::In) && (at + 1..clause.to).any(|i| self.is_told_of(i));
+            let lives = self.has(at, Cue::LiveAfter) && !bare;
+            if lives && at > clause.from && !leads().any(|i| self.is_of_the_digester(i)) {
                 let end = (clause.from..at)
                     .rev()
                     .find(|&i| !self.node(i).has(Cue::In) && !self.node(i).has(Cue::Of))
@@ -51,6 +54,11 @@ impl Reader<'_> {
                 }
             }
         }
+    }
+
+    fn is_told_of(&self, at: usize) -> bool {
+        let node = self.node(at);
+        self.is_of_the_digester(at) || node.meaning.sign.is_some() || node.any(&Cues::of(&[Cue::Smell, Cue::Leak]))
     }
 
     /// "tanki chhune se haath jalta hai": no place is named where the digester is spoken of.

@@ -205,6 +205,12 @@ fn small_part(big: UnitWord, small: UnitWord) -> bool {
     }
 }
 
+/// "meat 1 kg and 200 g": a lesser amount that no food of its own follows.
+fn nothing_named_after(row: &Row, at: usize) -> bool {
+    let named = |node: &Node| node.has(Cue::Of) || node.has(Cue::Water) || node.unknown() || node.feed().is_some();
+    !row.nodes.get(at + 1).is_some_and(named)
+}
+
 /// "1 kg 200 g", "1 hr 20 min", "1 hr 20".
 fn sums(row: &mut Row) {
     let mut at = 0;
@@ -366,9 +372,9 @@ fn volume_measure(row: &Row, at: usize) -> Option<(f64, f64, Measure, usize)> {
 fn measure_of_volume(row: &Row, at: usize) -> Option<(f64, f64, Measure, usize)> {
     let (quantity, unit) = measure(row.nodes.get(at)?)?;
     let mut next = at + 1;
-    // "duas latas de": the joint may be within the measure's phrase.
-    let within = row.words_of(at).last().is_some_and(|word| word.cues.has(Cue::Of));
-    if !within && !row.nodes.get(next)?.has(Cue::Of) {
+    // "dumu la" may be one listed phrase.
+    let of = row.nodes.get(next)?.has(Cue::Of) || row.words_of(at).any(|word| word.cues.has(Cue::Of));
+    if !of {
         return None;
     }
     while row.nodes.get(next).is_some_and(|node| node.has(Cue::Of)) && next < at + 3 {

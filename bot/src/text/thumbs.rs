@@ -24,6 +24,7 @@ const COUNTED: Cues = Cues::of(&[
 ]);
 
 pub fn spell_out(tokens: &mut Tokens, lexicon: &Lexicon) {
+    within_words(tokens, lexicon);
     for at in 1..tokens.list.len().saturating_sub(1) {
         if let Some(word) = meant(tokens, lexicon, at) {
             let from = tokens.letters.len() as u32;
@@ -33,10 +34,51 @@ pub fn spell_out(tokens: &mut Tokens, lexicon: &Lexicon) {
     }
 }
 
+/// "2ko" for "tuko", "wa2" for "watu": where the figure and the letters that touch it make a listed word.
+fn within_words(tokens: &mut Tokens, lexicon: &Lexicon) {
+    if !lexicon.habits.figures.iter().any(|said| said.within) {
+        return;
+    }
+    let mut kept: Vec<Token> = Vec::with_capacity(tokens.list.len());
+    for at in 0..tokens.list.len() {
+        let token = tokens.list[at];
+        let joined = kept.last().filter(|_| token.glued).and_then(|last| {
+            let part = |token: &Token| match token.kind {
+                TokenKind::Word(..) => Some(tokens.text(token)),
+                TokenKind::Digits(..) => {
+                    let same = |said: &&super::wordlist::Figure| said.within && said.figure == tokens.text(token);
+                    lexicon.habits.figures.iter().find(same).map(|said| said.word.as_str())
+                }
+                _ => None,
+            };
+            let one = |a: &Token, b: &Token| {
+                matches!(
+                    (a.kind, b.kind),
+                    (TokenKind::Word(..), TokenKind::Digits(..)) | (TokenKind::Digits(..), TokenKind::Word(..))
+                )
+            };
+            let word = if matches!(last.kind, TokenKind::Word(..)) { last } else { &token };
+            let counts = lexicon.look_up(tokens.text(word)).is_some_and(|m| m.unit.is_some() || m.feed.is_some());
+            let whole = format!("{}{}", part(last)?, part(&token)?);
+            (one(last, &token) && !counts && lexicon.exact(&whole).is_some()).then_some(whole)
+        });
+        match (joined, kept.last_mut()) {
+            (Some(whole), Some(last)) => {
+                let from = tokens.letters.len() as u32;
+                tokens.letters.push_str(&whole);
+                last.kind = TokenKind::Word(from, tokens.letters.len() as u32);
+                last.end = token.end;
+            }
+            _ => kept.push(token),
+        }
+    }
+    tokens.list = kept;
+}
+
 fn meant<'a>(tokens: &Tokens, lexicon: &'a Lexicon, at: usize) -> Option<&'a str> {
     let token = &tokens.list[at];
     let figure = Some(tokens.text(token)).filter(|_| matches!(token.kind, TokenKind::Digits(..)))?;
-    let said = lexicon.habits.figures.iter().find(|said| said.figure == figure)?;
+    let said = lexicon.habits.figures.iter().find(|said| said.figure == figure && !said.within)?;
     let word = |token: &Token| matches!(token.kind, TokenKind::Word(..));
     let (before, next) = (&tokens.list[at - 1], &tokens.list[at + 1]);
     if token.glued || next.glued || !word(before) {

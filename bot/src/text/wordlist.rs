@@ -63,6 +63,9 @@ pub struct Figure {
     pub word: String,
     #[serde(default)]
     pub degree: Option<String>,
+    /// Whether it stands for a part of a word: "2ko" for "tuko", "wa2" for "watu".
+    #[serde(default)]
+    pub within: bool,
 }
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]

@@ -165,7 +165,10 @@ impl Reader<'_> {
             self.doubt(About::Day, from, from + 1);
             return;
         }
-        if days == 1 && self.days_in_a_row(clause) {
+        if days == 1 {
+            days = self.whole_span(clause).unwrap_or(1);
+        }
+        if days == 1 && (self.days_in_a_row(clause) || self.each_day_denied(clause)) {
             // "neither yesterday nor today"
             for (node, day) in clause.days.clone() {
                 self.tell(node, Some(day), What::NotFed { days: 1 });
@@ -208,6 +211,31 @@ impl Reader<'_> {
                 self.use_up([at]);
             }
         }
+    }
+
+    /// "the whole week", "wiki nzima", "pura hafta": a week or a month with no number.
+    fn whole_span(&self, clause: &Clause) -> Option<i32> {
+        let whole = |at: usize| clause.range().contains(&at) && self.has(at, Cue::Modifier);
+        clause.range().find_map(|at| match self.node(at).meaning.unit {
+            Some(UnitWord::Days(days)) if days > 1.0 && (whole(at + 1) || at > 0 && whole(at - 1)) => {
+                Some(days.round() as i32)
+            }
+            _ => None,
+        })
+    }
+
+    /// "na kal dala na aaj", "nothing yesterday and nothing today": every day with its own denial.
+    fn each_day_denied(&self, clause: &Clause) -> bool {
+        let denies = |at: usize| {
+            self.node(at).kind == Kind::Phrase && self.node(at).any(&Cues::of(&[Cue::Not, Cue::Nothing, Cue::PutNot]))
+        };
+        let ends = clause.days.iter().skip(1).map(|&(at, _)| at).chain([clause.to]);
+        clause.days.len() > 1
+            && clause.days.iter().zip(ends).all(|(&(at, _), end)| {
+                at > clause.from && denies(at - 1)
+                    || (at + 1..end).any(|after| denies(after) && after + 1 != end)
+                    || end == clause.to && (at + 1..end).any(denies)
+            })
     }
 
     /// Several days named one by one, with only joints between.
