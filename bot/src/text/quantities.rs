@@ -205,12 +205,6 @@ fn small_part(big: UnitWord, small: UnitWord) -> bool {
     }
 }
 
-/// "meat 1 kg and 200 g": a lesser amount that no food of its own follows.
-fn nothing_named_after(row: &Row, at: usize) -> bool {
-    let named = |node: &Node| node.has(Cue::Of) || node.has(Cue::Water) || node.unknown() || node.feed().is_some();
-    !row.nodes.get(at + 1).is_some_and(named)
-}
-
 /// "1 kg 200 g", "1 hr 20 min", "1 hr 20".
 fn sums(row: &mut Row) {
     let mut at = 0;
