@@ -205,6 +205,12 @@ fn small_part(big: UnitWord, small: UnitWord) -> bool {
     }
 }
 
+/// "meat 1 kg and 200 g": a lesser amount that no food of its own follows.
+fn nothing_named_after(row: &Row, at: usize) -> bool {
+    let named = |node: &Node| node.has(Cue::Of) || node.has(Cue::Water) || node.unknown() || node.feed().is_some();
+    !row.nodes.get(at + 1).is_some_and(named)
+}
+
 /// "1 kg 200 g", "1 hr 20 min", "1 hr 20".
 fn sums(row: &mut Row) {
     let mut at = 0;
@@ -219,8 +225,10 @@ fn sums(row: &mut Row) {
                 q.number.is_some() && first.unit.zip(q.unit).is_some_and(|(big, small)| small_part(big, small))
             })
         };
+        // "1 kg and 200 g of rice" is one amount, "rice 1 kg and 200 g beans" is two.
         let whole = matches!(first.unit, Some(UnitWord::Time(_))) || of_what_follows(row, at, first);
-        let joined = usize::from(row.nodes[at + 1].any(&joint) && (whole || row.nodes.get(at + 2).is_some_and(small)));
+        let ends = || row.nodes.get(at + 2).is_some_and(small) && nothing_named_after(row, at + 2);
+        let joined = usize::from(row.nodes[at + 1].any(&joint) && (whole || ends()));
         let second = row.nodes.get(at + 1 + joined);
         let add = match (first.unit, second.map(|node| (node.kind, node))) {
             (Some(big), Some((Kind::Quantity(second), _)))
