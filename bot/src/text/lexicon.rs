@@ -108,7 +108,9 @@ pub struct Lexicon {
     own: Vec<bool>,
     /// (node, word) to node; node 0 is the root.
     steps: HashMap<u64, u32>,
-    meanings: Vec<Option<Meaning>>,
+    /// By node: where its meaning stands in `said`; 0 where it has none. Phrases of one pattern share theirs.
+    meanings: Vec<u32>,
+    said: Vec<Meaning>,
     fuzzy: Fuzzy,
     vowelless: Vowelless,
     sounds: HashMap<Box<str>, u32>,
@@ -125,7 +127,8 @@ impl Lexicon {
             accented: list.accented.clone(),
             own: Vec::new(),
             steps: HashMap::new(),
-            meanings: vec![None],
+            meanings: vec![0],
+            said: vec![Meaning::default()],
             fuzzy: Fuzzy::default(),
             vowelless: Vowelless::default(),
             sounds: HashMap::new(),
@@ -193,11 +196,16 @@ impl Lexicon {
             let fresh = self.meanings.len() as u32;
             node = *self.steps.entry(step(node, id)).or_insert(fresh);
             if node == fresh {
-                self.meanings.push(None);
+                self.meanings.push(0);
             }
         }
         if node != 0 {
-            self.meanings[node as usize].get_or_insert_default().join(meaning);
+            let mut whole = self.said[self.meanings[node as usize] as usize];
+            whole.join(meaning);
+            if self.said.len() == 1 || self.said.last() != Some(&whole) {
+                self.said.push(whole);
+            }
+            self.meanings[node as usize] = self.said.len() as u32 - 1;
         }
     }
 
@@ -209,7 +217,7 @@ impl Lexicon {
             let id = self.words.get(word).copied().filter(|&id| self.own[id as usize]);
             node = node.zip(id).and_then(|(node, id)| self.steps.get(&step(node, id)).copied());
         }
-        node.is_some_and(|node| self.meanings[node as usize].is_some())
+        node.is_some_and(|node| self.meanings[node as usize] != 0)
     }
 
     /// The listed word that `folded` is, letter for letter.
@@ -270,7 +278,8 @@ impl Lexicon {
 
     /// What the phrase that ends at `node` means.
     pub fn meaning(&self, node: u32) -> Option<&Meaning> {
-        self.meanings[node as usize].as_ref()
+        let at = self.meanings[node as usize] as usize;
+        (at != 0).then(|| &self.said[at])
     }
 
     /// Every listed phrase of one word, and what it means.
