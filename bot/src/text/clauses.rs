@@ -209,7 +209,8 @@ fn was_otherwise(row: &Row, from: usize, at: usize) -> bool {
 /// Whether slurry is taken out. "Took" is listed as an ordinary word too: it does so only where slurry is named.
 fn takes_out(nodes: &[super::nodes::Node]) -> bool {
     let takes =
-        |node: &&super::nodes::Node| matches!(node.kind, Kind::Phrase | Kind::Quantity(_)) && node.has(Cue::Remove);
+        // "1 saco" is a sack, "saco 3 baldes" takes out.
+        |node: &&super::nodes::Node| (node.kind == Kind::Phrase || node.quantity().is_some_and(|q| q.implied)) && node.has(Cue::Remove);
     let slurry = |node: &super::nodes::Node| node.has(Cue::Slurry) || node.feed() == Some(Feed::Digestate);
     nodes.iter().filter(takes).any(|node| !node.has(Cue::Other)) || nodes.iter().any(slurry)
 }

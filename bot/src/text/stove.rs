@@ -14,10 +14,11 @@ impl Reader<'_> {
             return;
         }
         let flame = clause.any(&FLAMES);
-        let stove = clause.has(Cue::Stove) || clause.has(Cue::Burning) && !clause.has(Cue::BurnThing);
+        let stove = clause.any(&Cues::of(&[Cue::Stove, Cue::Lights]))
+            || clause.has(Cue::Burning) && !clause.has(Cue::BurnThing);
         let earlier = self.anywhere(&FLAMES);
-        let cooks =
-            self.anywhere(&Cues::of(&[Cue::Stove, Cue::Gas, Cue::GasBag, Cue::Lights])) || self.only_no_light(clause);
+        let cooks = self.anywhere(&Cues::of(&[Cue::Stove, Cue::Gas, Cue::GasBag, Cue::Pipe, Cue::Lights]))
+            || self.only_no_light(clause);
         for at in clause.range() {
             let node = *self.node(at);
             if node.used || node.meaning.feed.is_some() && !node.has(Cue::Yellow) {
