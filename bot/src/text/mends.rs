@@ -196,7 +196,8 @@ impl Reader<'_> {
         };
         for at in 1..self.row.nodes.len() {
             let node = self.node(at);
-            if node.kind != Kind::Phrase || !node.has(Cue::Not) {
+            // "500 g of coffee plus 300 g of tea": French "plus" joins as well.
+            if node.kind != Kind::Phrase || !node.has(Cue::Not) || node.has(Cue::And) {
                 continue;
             }
             let after: Vec<Matter> = (at + 1..self.row.nodes.len().min(at + 4)).filter_map(matter).collect();
