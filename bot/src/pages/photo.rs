@@ -40,27 +40,43 @@ impl<S: Send + Sync> FromRequest<S> for Filled {
             return Ok(Filled { typed: form.map_err(|_| unread())?.0, photos: vec![] });
         }
         let mut parts = Multipart::from_request(request, state).await.map_err(|_| unread())?;
-        let mut filled = Filled { typed: BTreeMap::new(), photos: vec![] };
-        while let Some(part) = parts.next_field().await.map_err(|_| unread())? {
-            let name = part.name().unwrap_or_default().to_owned();
-            if part.file_name().is_none() {
-                let typed = whole(part, TYPED_MOST).await?.ok_or_else(unread)?;
-                filled.typed.insert(name, String::from_utf8(typed).map_err(|_| unread())?);
-                if filled.typed.len() > FIELDS_MOST {
-                    return Err(unread());
-                }
-                continue;
-            }
-            let photo = whole(part, BYTES_MOST).await?.ok_or_else(|| unfit(Unfit::Big))?;
-            // A field for files that was left empty comes as an empty file.
-            if !photo.is_empty() {
-                filled.photos.push(photo);
-            }
-            if filled.photos.len() > PHOTOS_MOST {
-                return Err(Broken::form("form-photo-many", [("n", PHOTOS_MOST.to_string().into())]));
-            }
+        let filled = taken(&mut parts).await;
+        if filled.is_err() {
+            hear_out(&mut parts).await;
         }
-        Ok(filled)
+        filled
+    }
+}
+
+/// The parts of a form, photos among them.
+async fn taken(parts: &mut Multipart) -> Result<Filled, Broken> {
+    let mut filled = Filled { typed: BTreeMap::new(), photos: vec![] };
+    while let Some(part) = parts.next_field().await.map_err(|_| unread())? {
+        let name = part.name().unwrap_or_default().to_owned();
+        if part.file_name().is_none() {
+            let typed = whole(part, TYPED_MOST).await?.ok_or_else(unread)?;
+            filled.typed.insert(name, String::from_utf8(typed).map_err(|_| unread())?);
+            if filled.typed.len() > FIELDS_MOST {
+                return Err(unread());
+            }
+            continue;
+        }
+        let photo = whole(part, BYTES_MOST).await?.ok_or_else(|| unfit(Unfit::Big))?;
+        // A field for files that was left empty comes as an empty file.
+        if !photo.is_empty() {
+            filled.photos.push(photo);
+        }
+        if filled.photos.len() > PHOTOS_MOST {
+            return Err(Broken::form("form-photo-many", [("n", PHOTOS_MOST.to_string().into())]));
+        }
+    }
+    Ok(filled)
+}
+
+/// What a browser still sends is heard out: it would show a broken connection instead of our sentence.
+async fn hear_out(parts: &mut Multipart) {
+    while let Ok(Some(mut part)) = parts.next_field().await {
+        while let Ok(Some(_)) = part.chunk().await {}
     }
 }
 
