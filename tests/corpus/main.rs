@@ -3,7 +3,7 @@
 mod reference;
 
 use bellyful::text::{Lexicons, danger, read};
-use bellyful_tests::corpus::{Figures, Saying, day_of_sayings, own, play, samples, table};
+use bellyful_tests::corpus::{Figures, Saying, blind, day_of_sayings, own, play, samples, table};
 use proptest::prelude::*;
 use std::sync::LazyLock;
 
@@ -56,6 +56,16 @@ fn held_back_sayings_are_read_as_meant() {
     for f in figures("held back", &own(true)) {
         assert!(share(&f) >= 0.93, "{} of {} exact in {}", f.exact, f.sayings, f.lang);
         assert_eq!((f.dangers_missed, f.false_alarms), (0, 0), "dangers in {}", f.lang);
+    }
+}
+
+/// How texts fare that the reader has not learnt from; their texts are not printed, so that nobody learns from them.
+#[test]
+fn blind_sayings_fare_no_worse_than_they_did() {
+    let figures = play(&LEXICONS, &blind(), true, |_, _| {});
+    println!("{}", table("blind", &figures));
+    for f in figures {
+        assert!(share(&f) >= 0.75, "{} of {} exact in {}", f.exact, f.sayings, f.lang);
     }
 }
 

@@ -29,7 +29,16 @@ pub fn folder(name: &str) -> PathBuf {
 
 /// The samples, `{"id","lang","text","expect"}` a line.
 pub fn samples() -> Vec<Saying> {
-    files("samples", "jsonl").iter().flat_map(|(_, text)| text.lines().map(sample).collect::<Vec<_>>()).collect()
+    lines("samples")
+}
+
+/// Sayings that nobody has looked at while making rules or lists.
+pub fn blind() -> Vec<Saying> {
+    lines("blind")
+}
+
+fn lines(name: &str) -> Vec<Saying> {
+    files(name, "jsonl").iter().flat_map(|(_, text)| text.lines().map(sample).collect::<Vec<_>>()).collect()
 }
 
 /// Sayings in a file of the samples' form that lies anywhere, such as new ones of another writer.
