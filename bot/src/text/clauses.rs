@@ -3,7 +3,7 @@
 //! Takes a row whose numbers, times and foods are joined; gives clauses. A day word covers its clause and the clauses
 //! after it until another day word or a change to the present tense.
 
-use super::nodes::{Kind, Row, When};
+use super::nodes::{Kind, Node, Row, When};
 use super::notions::{Cue, Cues};
 use super::tokens::Mark;
 use super::wordlist::Side;
@@ -100,7 +100,7 @@ pub fn tidy(row: &mut Row) {
             Some(Mark::Stop)
                 if node.glued
                     && row.nodes.get(at + 1).is_some_and(|next| next.number().is_some())
-                    && kept.last().is_some_and(|last: &super::nodes::Node| last.any(&SHORTENED)) =>
+                    && kept.last().is_some_and(|last: &Node| last.any(&SHORTENED)) =>
             {
                 continue;
             }
@@ -206,36 +206,38 @@ fn was_otherwise(row: &Row, from: usize, at: usize) -> bool {
     past && row.nodes[from..at].iter().any(|node| node.has(Cue::Why))
 }
 
+fn is_slurry(node: &Node) -> bool {
+    node.has(Cue::Slurry) || node.feed() == Some(Feed::Digestate)
+}
+
 /// Whether slurry is taken out. "Took" is listed as an ordinary word too: it does so only where slurry is named.
-fn takes_out(nodes: &[super::nodes::Node]) -> bool {
-    let takes =
-        // "1 saco" is a sack, "saco 3 baldes" takes out.
-        |node: &&super::nodes::Node| (node.kind == Kind::Phrase || node.quantity().is_some_and(|q| q.implied)) && node.has(Cue::Remove);
-    let slurry = |node: &super::nodes::Node| node.has(Cue::Slurry) || node.feed() == Some(Feed::Digestate);
-    nodes.iter().filter(takes).any(|node| !node.has(Cue::Other)) || nodes.iter().any(slurry)
+fn takes_out(nodes: &[Node]) -> bool {
+    // "1 saco" is a sack, "saco 3 baldes" takes out.
+    let bare = |node: &Node| node.kind == Kind::Phrase || node.quantity().is_some_and(|q| q.implied);
+    let takes = |node: &&Node| bare(node) && node.has(Cue::Remove);
+    nodes.iter().filter(takes).any(|node| !node.has(Cue::Other)) || nodes.iter().any(is_slurry)
 }
 
 /// "emptied 2 kg rice into the digester": a food and where it went.
-fn empties_into(nodes: &[super::nodes::Node]) -> bool {
-    let slurry = |node: &super::nodes::Node| node.has(Cue::Slurry) || node.feed() == Some(Feed::Digestate);
+fn empties_into(nodes: &[Node]) -> bool {
     let into = nodes.windows(3).any(|three| {
         three[0].has(Cue::In) && three[0].kind == Kind::Phrase && three[1..].iter().any(|node| node.has(Cue::Tank))
     });
-    into && nodes.iter().any(|node| node.feed().is_some()) && !nodes.iter().any(slurry)
+    into && nodes.iter().any(|node| node.feed().is_some()) && !nodes.iter().any(is_slurry)
 }
 
 /// "took out ten buckets and put in ten": what came out before the joint at `at`, and what goes in after it.
 fn turns(row: &Row, from: usize, at: usize) -> bool {
-    let ends = |node: &super::nodes::Node| matches!(node.mark(), Some(Mark::Comma | Mark::Stop | Mark::Question));
+    let ends = |node: &Node| matches!(node.mark(), Some(Mark::Comma | Mark::Stop | Mark::Question));
     let most = row.nodes.len().min(at + LONGEST);
     let to = (at..most).find(|&i| ends(&row.nodes[i])).unwrap_or(most);
-    let does = |nodes: &[super::nodes::Node], cue: Cue, not: Cue| {
+    let does = |nodes: &[Node], cue: Cue, not: Cue| {
         let has = |cue: Cue| nodes.iter().any(|node| node.kind == Kind::Phrase && node.has(cue));
         has(cue) && !has(not)
     };
     // "my bucket holds 18 L and I put 2 buckets"
-    let puts = |nodes: &[super::nodes::Node]| nodes.iter().any(|node| node.has(Cue::Put) && !node.has(Cue::Holds));
-    let sized = |node: &super::nodes::Node| node.has(Cue::Holds) && node.kind == Kind::Phrase;
+    let puts = |nodes: &[Node]| nodes.iter().any(|node| node.has(Cue::Put) && !node.has(Cue::Holds));
+    let sized = |node: &Node| node.has(Cue::Holds) && node.kind == Kind::Phrase;
     let (before, after) = (&row.nodes[from..at], &row.nodes[at..to]);
     let holds = before.iter().any(sized) && !puts(before) && puts(after) && !after.iter().any(sized);
     if holds && before.iter().any(|node| node.quantity().is_some_and(|q| !q.implied)) {
@@ -252,7 +254,7 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
         if matches!(node.kind, Kind::Phrase | Kind::Quantity(_)) {
             let mut cues = node.meaning.cues;
             // "hace 3 días que", "2 baldes de aserrín que él tiró": a joint, no question.
-            let joins = |before: &super::nodes::Node| before.when().is_some() || before.feed().is_some() && !question;
+            let joins = |before: &Node| before.when().is_some() || before.feed().is_some() && !question;
             if at > from && joins(&row.nodes[at - 1]) && !(node.any(&ASKS) && row.nodes[at - 1].feed().is_some()) {
                 cues.remove(Cue::What);
             }
@@ -341,7 +343,7 @@ fn lend_days(row: &Row, clauses: &mut [Clause]) {
 /// "4 yams, cut up and put in last Wednesday": a doing and its day alone are of what was named just before.
 fn lend_back(row: &Row, clauses: &mut [Clause]) {
     const OTHER: Cues = Cues::of(&[Cue::Not, Cue::Nothing, Cue::PutNot, Cue::Gas, Cue::Flame, Cue::Cook, Cue::Smell]);
-    let says = |node: &super::nodes::Node| {
+    let says = |node: &Node| {
         node.feed().is_some() || node.quantity().is_some() || node.number().is_some_and(|number| !number.weak)
     };
     for at in 1..clauses.len() {

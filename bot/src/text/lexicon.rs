@@ -137,12 +137,7 @@ impl Lexicon {
         let mut matters = Vec::new();
         // A short form is its word from the start, so that phrases are the same with either.
         for (typed, meant) in &list.habits.aliases {
-            let next = made.own.len() as u32;
-            let id = *made.words.entry(fold(meant).into_boxed_str()).or_insert(next);
-            if id == next {
-                made.own.push(true);
-                matters.push(false);
-            }
+            let id = made.number(&fold(meant), true, &mut matters);
             made.words.insert(fold(typed).into_boxed_str(), id);
         }
         let folded = list.habits.aliases.iter().map(|(typed, meant)| (fold(typed), fold(meant)));
@@ -179,18 +174,24 @@ impl Lexicon {
         Ok(made)
     }
 
+    /// The number of a word, a new one for a new word.
+    fn number(&mut self, word: &str, own: bool, matters: &mut Vec<bool>) -> u32 {
+        let next = self.own.len() as u32;
+        let id = *self.words.entry(word.into()).or_insert(next);
+        if id == next {
+            self.own.push(own);
+            matters.push(false);
+        }
+        id
+    }
+
     fn add(&mut self, phrase: &str, meaning: &Meaning, own: bool, matters: &mut Vec<bool>) {
         const IDLE: Cues =
             OF_PERIL.and(Cue::Other).and(Cue::Chatter).and(Cue::Figure).and(Cue::Burden).and(Cue::Laugh).and(Cue::Ails);
         let means = !meaning.cues.any(&IDLE);
         let mut node = 0_u32;
         for word in phrase.split(' ').filter(|word| !word.is_empty()) {
-            let next = self.own.len() as u32;
-            let id = *self.words.entry(word.into()).or_insert(next);
-            if id == next {
-                self.own.push(own);
-                matters.push(false);
-            }
+            let id = self.number(word, own, matters);
             self.own[id as usize] |= own;
             matters[id as usize] |= means;
             let fresh = self.meanings.len() as u32;

@@ -190,12 +190,13 @@ impl Reader<'_> {
     /// "air 18 tank 26.5", "inside 31 outside 24": two numbers and nothing fed, each behind where it was read.
     fn one_of_a_pair(&self, clause: &Clause, at: usize) -> Option<Medium> {
         const NONE_OF_IT: Cues = Cues::of(&[Cue::Put, Cue::Cook, Cue::People, Cue::Water]);
-        let nodes = || clause.range().map(|i| self.node(i));
         const OTHER: Cues = Cues::of(&[Cue::Gauge, Cue::Ph]);
+        if !clause.has(Cue::Outside) || clause.any(&NONE_OF_IT) {
+            return None;
+        }
         let of_another = |i: usize| i > clause.from && self.node(i - 1).any(&OTHER);
         let numbers = clause.range().filter(|&i| self.counted(i) && !of_another(i)).count();
-        let pair = clause.has(Cue::Outside) && numbers == 2 && !clause.any(&NONE_OF_IT);
-        if !pair || nodes().any(|node| node.feed().is_some()) {
+        if numbers != 2 || clause.range().any(|i| self.node(i).feed().is_some()) {
             return None;
         }
         let behind = at.checked_sub(1).filter(|&i| i >= clause.from && !self.counted(i))?;

@@ -35,6 +35,7 @@ mod reader;
 pub mod reading;
 mod setup;
 mod signs;
+mod slips;
 mod smells;
 mod sour;
 mod stove;

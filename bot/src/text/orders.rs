@@ -7,6 +7,7 @@ use super::reading::{About, Control, Told, Unsure};
 use super::tokens::Mark;
 use super::wordlist::Side;
 use bellyful_core::fact::What;
+use std::ops::Range;
 
 impl Reader<'_> {
     /// Whether the whole text, apart from politeness, is an order.
@@ -325,15 +326,16 @@ impl Reader<'_> {
         });
         let Some((first, second)) = either else { return };
         let Some(clause) = self.clause_at(first).filter(|clause| !clause.plan) else { return };
-        let sentence = clause.sentence;
+        let sentence = self.sentence(clause);
+        self.doubt_the_day(sentence.from..sentence.to, first..second + 1);
+    }
+
+    /// What was done in `told` is not taken as said, for its day, named in `said`, is open.
+    fn doubt_the_day(&mut self, told: Range<usize>, said: Range<usize>) {
         let before = self.facts.len();
-        let mut facts = std::mem::take(&mut self.facts);
-        facts.retain(|(at, told)| {
-            !Self::of_a_day(told) || self.clause_at(*at).is_none_or(|clause| clause.sentence != sentence)
-        });
-        self.facts = facts;
+        self.facts.retain(|(at, fact)| !(told.contains(at) && Self::of_a_day(fact)));
         if self.facts.len() < before {
-            self.doubt(About::Day, first, second + 1);
+            self.doubt(About::Day, said.start, said.end);
         }
     }
 
@@ -350,11 +352,7 @@ impl Reader<'_> {
             });
             let vague = clause.range().find(|&i| self.has(i, Cue::PastDay) && !self.node(i).used);
             let Some(at) = open.or(vague) else { continue };
-            let before = self.facts.len();
-            self.facts.retain(|(told, fact)| !(clause.range().contains(told) && Self::of_a_day(fact)));
-            if self.facts.len() < before {
-                self.doubt(About::Day, at, at + 1);
-            }
+            self.doubt_the_day(clause.range(), at..at + 1);
         }
     }
 }

@@ -226,9 +226,9 @@ fn sums(row: &mut Row) {
             })
         };
         // "1 kg and 200 g of rice" is one amount, "rice 1 kg and 200 g beans" is two.
-        let whole = matches!(first.unit, Some(UnitWord::Time(_))) || of_what_follows(row, at, first);
+        let whole = || matches!(first.unit, Some(UnitWord::Time(_))) || of_what_follows(row, at, first);
         let ends = || row.nodes.get(at + 2).is_some_and(small) && nothing_named_after(row, at + 2);
-        let joined = usize::from(row.nodes[at + 1].any(&joint) && (whole || ends()));
+        let joined = usize::from(row.nodes[at + 1].any(&joint) && (whole() || ends()));
         let second = row.nodes.get(at + 1 + joined);
         let add = match (first.unit, second.map(|node| (node.kind, node))) {
             (Some(big), Some((Kind::Quantity(second), _)))

@@ -24,13 +24,18 @@ pub struct Past {
 impl Past {
     /// From the day after the twin's own to `today`.
     pub fn since(twin: Twin, facts: &[Fact], today: Day) -> Past {
+        Past::along(twin, facts, today).0
+    }
+
+    /// The same, and the twin at the end of it.
+    pub fn along(twin: Twin, facts: &[Fact], today: Day) -> (Past, Twin) {
         let mut past = Past::default();
-        twin.settle_seeing(facts, today, |twin| {
+        let twin = twin.settle_seeing(facts, today, |twin| {
             if let Some(ensemble) = &twin.ensemble {
                 past.see(ensemble, twin.day);
             }
         });
-        past
+        (past, twin)
     }
 
     fn see(&mut self, ensemble: &Ensemble, day: Day) {

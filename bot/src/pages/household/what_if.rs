@@ -11,7 +11,7 @@ use crate::twins::Believed;
 use bellyful_core::advice::{Advice, advise};
 use bellyful_core::fact::{Fact, Unit, What};
 use bellyful_core::ledger::Load;
-use bellyful_core::twin::Past;
+use bellyful_core::twin::{Past, Twin};
 
 /// How far ahead.
 const DAYS: i32 = 14;
@@ -40,7 +40,9 @@ pub fn told(tongue: &Tongue, situation: &Situation, believed: &Believed, ration:
         return Some(Ahead { sentence: tongue.with("if-wrong", &[("most", MOST.into())]), chart: String::new() });
     };
     let facts = supposed(situation, believed, kg, water_l);
-    let (load, advice) = ahead(&facts, believed);
+    let then = believed.today.plus(DAYS);
+    let (days, twin) = Past::along(believed.dawn.clone(), &facts, then);
+    let (load, advice) = ahead(twin, &facts);
     let number = |value, decimals| Value::Text(tongue.number(value, decimals));
     let hrt = load.hrt_d.map_or(tongue.say("if-no-end"), |days| format!("{days:.0} d"));
     let values = [
@@ -54,8 +56,6 @@ pub fn told(tongue: &Tongue, situation: &Situation, believed: &Believed, ration:
         ("verdict", tongue.say(&format!("verdict-{}", advice.verdict)).into()),
         ("ration", number(advice.ration_kg, 1)),
     ];
-    let then = believed.today.plus(DAYS);
-    let days = Past::since(believed.dawn.clone(), &facts, then);
     let chart = chart(tongue, "if-chart", then, DAYS, of_belief(tongue, &days).into());
     Some(Ahead { sentence: tongue.with("if-told", &values), chart })
 }
@@ -81,9 +81,9 @@ fn supposed(situation: &Situation, believed: &Believed, kg: f64, water_l: f64) -
     facts
 }
 
-/// Load over the last week and advice, when the days supposed are over.
-fn ahead(facts: &[Fact], believed: &Believed) -> (Load, Advice) {
-    let then = believed.today.plus(DAYS + 1);
-    let twin = (1..=DAYS + 1).fold(believed.dawn.clone(), |twin, n| twin.settle(facts, believed.today.plus(n)));
+/// Load over the last week and advice, when the last of the days supposed is over too.
+fn ahead(twin: Twin, facts: &[Fact]) -> (Load, Advice) {
+    let then = twin.day.plus(1);
+    let twin = twin.settle(facts, then);
     (twin.ledger.load(then.plus(-1), 7, twin.liquid()), advise(&twin, then))
 }

@@ -116,18 +116,16 @@ impl Reader<'_> {
     }
 
     fn amount_is_right_before(&self, at: usize) -> bool {
-        let measured = |q: Quantity| matches!(q.unit, Some(UnitWord::Mass(_))) && !q.implied;
-        self.row.lexicon.habits.part == Side::After && self.node(at - 1).quantity().is_some_and(measured)
+        self.row.lexicon.habits.part == Side::After && self.is_weighed(at - 1)
     }
 
     /// "bambaru kilo 2", where numbers follow what they count; a name written large is somebody's.
     fn amount_is_right_after(&self, clause: &Clause, at: usize) -> bool {
-        let measured = |q: Quantity| matches!(q.unit, Some(UnitWord::Mass(_))) && !q.implied;
-        let next = (at + 1 < clause.to).then(|| self.node(at + 1));
         self.row.lexicon.habits.number == Side::After
             && at == clause.from
             && !self.row.capital(self.node(at))
-            && next.and_then(Node::quantity).is_some_and(measured)
+            && at + 1 < clause.to
+            && self.is_weighed(at + 1)
             && clause.range().all(|i| self.node(i).feed().is_none())
     }
 
