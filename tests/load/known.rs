@@ -39,6 +39,7 @@ pub async fn fill(database: &str, households: usize, now: DateTime<Utc>) {
         ),
         ("fact", "household_id", "id, day, told_at, what"),
         ("twin", "household_id", "day, bytes"),
+        ("glance", "household_id", "version, standing, foreseen"),
         ("checkpoint", "household_id", "day, bytes"),
     ];
     let counted = format!("WITH RECURSIVE n(v) AS (SELECT 0 UNION ALL SELECT v + 1 FROM n WHERE v + 1 < {households})");

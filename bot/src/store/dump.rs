@@ -25,7 +25,7 @@ use Kind::{Bytes, Int, Text};
 type Table = (&'static str, &'static [(&'static str, Kind)]);
 
 /// Every table that is kept, whole.
-const TABLES: [Table; 20] = [
+const TABLES: [Table; 21] = [
     (
         "household",
         &[
@@ -48,6 +48,7 @@ const TABLES: [Table; 20] = [
     ("stopped", &[("number", Text), ("household_id", Int), ("at", Int)]),
     ("fact", &[("household_id", Int), ("id", Int), ("day", Int), ("told_at", Int), ("what", Text)]),
     ("twin", &[("household_id", Int), ("day", Int), ("bytes", Bytes), ("foreseen", Text)]),
+    ("glance", &[("household_id", Int), ("version", Int), ("standing", Text), ("foreseen", Text)]),
     ("checkpoint", &[("household_id", Int), ("day", Int), ("bytes", Bytes)]),
     (
         "staff",

@@ -18,7 +18,7 @@ macro_rules! of_theirs {
 }
 
 /// In this order: the phones, by which the rest is found, go last. Beside each table, what is erased of it.
-const ERASE: [(&str, &str); 17] = [
+const ERASE: [(&str, &str); 18] = [
     // What waits still is of somebody whom we do not know any more.
     ("inbox", of_theirs!("UPDATE inbox SET household_id = 0, lane = 'n:' || sender WHERE state = 'open' AND sender")),
     (
@@ -48,6 +48,7 @@ const ERASE: [(&str, &str); 17] = [
     ),
     // Both know the climate of their place.
     ("twin", "DELETE FROM twin WHERE household_id = $1"),
+    ("glance", "DELETE FROM glance WHERE household_id = $1"),
     ("checkpoint", "DELETE FROM checkpoint WHERE household_id = $1"),
     ("due", "DELETE FROM due WHERE household_id = $1"),
     ("care", "DELETE FROM care WHERE household_id = $1"),

@@ -1,5 +1,6 @@
 //! All that follows from one text, or from the clock, kept in one transaction or not at all.
 
+use super::overview::keep_glance;
 use super::queue::enqueue;
 use super::rows::{Value, insert_many, json, ms};
 use super::trail::write_down;
@@ -110,7 +111,7 @@ async fn keep_household(
     now: DateTime<Utc>,
 ) -> Result<HouseholdId, StoreError> {
     if household.id == 0 {
-        return Ok(sqlx::query_scalar(
+        let id = sqlx::query_scalar(
             "INSERT INTO household (version, name, lang, country, time_zone, since_at, seed, staff_id, next_fact, \
              talk) VALUES (1, $1, $2, $3, $4, $5, $6, $7, $8, $9) RETURNING id",
         )
@@ -124,7 +125,9 @@ async fn keep_household(
         .bind(household.next_fact)
         .bind(json(&household.talk))
         .fetch_one(&mut **tx)
-        .await?);
+        .await?;
+        keep_glance(tx, id, 1, &household.talk).await?;
+        return Ok(id);
     }
     let moved = sqlx::query(
         "UPDATE household SET version = version + 1, name = $3, lang = $4, country = $5, time_zone = $6, seed = $7, \
@@ -142,7 +145,11 @@ async fn keep_household(
     .bind(json(&household.talk))
     .execute(&mut **tx)
     .await?;
-    if moved.rows_affected() == 0 { Err(StoreError::Stale(household.id)) } else { Ok(household.id) }
+    if moved.rows_affected() == 0 {
+        return Err(StoreError::Stale(household.id));
+    }
+    keep_glance(tx, household.id, situation.version + 1, &household.talk).await?;
+    Ok(household.id)
 }
 
 async fn keep_phones(
@@ -209,7 +216,7 @@ async fn keep_past(tx: &mut Tx, household: HouseholdId, decision: &Decision) -> 
         .await?;
     }
     if let Some(foreseen) = &decision.foreseen {
-        sqlx::query("UPDATE twin SET foreseen = $2 WHERE household_id = $1")
+        sqlx::query("UPDATE glance SET foreseen = $2 WHERE household_id = $1")
             .bind(household)
             .bind(json(foreseen))
             .execute(&mut **tx)
