@@ -76,41 +76,28 @@ pub(super) async fn keep_glance(
     Ok(())
 }
 
-/// A household's row, as a line of [`LINES`].
+/// A household's row, as a line of [`LINES`]: a JSON list, in this order.
 #[derive(Deserialize)]
-struct Line(
-    i64,
-    String,
-    String,
-    Option<String>,
-    String,
-    i64,
-    i64,
-    Option<i64>,
-    i64,
-    Standing,
-    String,
-    Option<Foreseen>,
-    Option<i64>,
-);
+struct Line {
+    id: i64,
+    name: String,
+    lang: String,
+    country: Option<String>,
+    time_zone: String,
+    since: i64,
+    seed: i64,
+    staff_id: Option<i64>,
+    next_fact: i64,
+    standing: Standing,
+    place: String,
+    foreseen: Option<Foreseen>,
+    done_at: Option<i64>,
+}
 
 impl Line {
     fn seen(self, alarms: Vec<(DateTime<Utc>, Vec<Sign>)>) -> Result<Seen, StoreError> {
-        let Line(
-            id,
-            name,
-            lang,
-            country,
-            time_zone,
-            since,
-            seed,
-            staff_id,
-            next_fact,
-            standing,
-            place,
-            foreseen,
-            done_at,
-        ) = self;
+        let Line { id, name, lang, country, time_zone, since, seed, staff_id, next_fact, .. } = self;
+        let (place, standing, foreseen, done_at) = (self.place, self.standing, self.foreseen, self.done_at);
         let (since, mut talk) = (time(since)?, Talk::from(standing));
         talk.seen_to(done_at.map(time).transpose()?);
         let told_at = talk.last_advice.as_ref().map(|last| last.at);
@@ -162,8 +149,8 @@ impl Store {
                 .fetch_one(&mut *reader)
                 .await?;
         let mut lines: Vec<Line> = from_json("household", &lines)?;
-        lines.sort_by_key(|line| line.0);
-        let last = lines.last().map_or(after, |line| line.0);
+        lines.sort_by_key(|line| line.id);
+        let last = lines.last().map_or(after, |line| line.id);
         let open = sqlx::query(
             "SELECT household_id, at, signs FROM alarm \
              WHERE acknowledged_at IS NULL AND household_id > $1 AND household_id <= $2 ORDER BY household_id, at",
@@ -181,7 +168,7 @@ impl Store {
         lines
             .into_iter()
             .map(|line| {
-                let alarms = alarms.remove(&line.0).unwrap_or_default();
+                let alarms = alarms.remove(&line.id).unwrap_or_default();
                 line.seen(alarms)
             })
             .collect()

@@ -136,7 +136,7 @@ fn quantity_at(row: &Row, at: usize) -> Option<(Quantity, usize)> {
     if !node.meaning.plural
         && let Some((fraction, sign, after)) = and_fraction(row, at + 1)
         && nodes.get(after).and_then(unit_of).is_none()
-        && matches!(unit, UnitWord::Mass(_) | UnitWord::Volume(_) | UnitWord::Time(_) | UnitWord::Of(_))
+        && !matches!(unit, UnitWord::Unclear)
     {
         return Some((full(Number::plain(1.0 + sign * fraction), unit), after));
     }

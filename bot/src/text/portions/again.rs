@@ -4,7 +4,9 @@ use super::super::clauses::Clause;
 use super::super::nodes::Kind;
 use super::super::notions::{Cue, Cues, UnitWord};
 use super::super::reader::Reader;
+use super::super::tokens::Mark;
 use super::atoms::{Atom, Piece, Thing};
+use super::tell::Portion;
 use bellyful_core::fact::{Unit, What};
 
 impl Reader<'_> {
@@ -34,6 +36,30 @@ impl Reader<'_> {
             what: Piece::Thing(thing),
             ..amount
         })
+    }
+
+    /// "2 kg on Monday, 3 on Tuesday": a bare number for another day is of what was told just before, in its unit.
+    pub(super) fn of_another_day(&self, clause: &Clause, amount: Atom, day: i32) -> Option<(Thing, Portion)> {
+        const BESIDE: Cues = Cues::of(&[Cue::And, Cue::Put, Cue::Chatter, Cue::In, Cue::Of, Cue::Only, Cue::Colon]);
+        let Piece::Bare(number) = amount.what else { return None };
+        let (told_at, told) = self.facts.last()?;
+        let (thing, unit) = match told.what {
+            What::Fed { feed, amount: Some(_), unit } => (Thing::Feed(feed), unit),
+            What::Water { amount: Some(_), unit } => (Thing::Water, unit),
+            _ => return None,
+        };
+        let other_day = told.day.is_some_and(|told| told != day);
+        let sentence = self.sentence(clause);
+        let apart = *told_at < amount.at && *told_at >= sentence.from;
+        let beside = |at: usize| {
+            let node = self.node(at);
+            let amount = node.quantity().is_some() || node.number().is_some();
+            let said = node.when().is_some() || node.feed().is_some() || amount;
+            said || node.any(&BESIDE) || node.mark() == Some(Mark::Comma)
+        };
+        let plain = (*told_at..amount.at).chain(amount.at + 1..clause.to).all(|at| beside(at) || self.ordinary(at));
+        (other_day && apart && plain && unit.is_some() && !number.weak && !number.doubtful() && number.value > 0.0)
+            .then_some((thing, Portion { amount: Some(number.value), unit }))
     }
 
     /// "3 kg scraps 6 L": right after food in kilos, litres of nothing named are its water, where none is spoken of.

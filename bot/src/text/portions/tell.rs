@@ -63,6 +63,11 @@ impl Reader<'_> {
             self.tell_portion(clause, &[again], amount, purpose, fed_before, last_unit);
             return;
         }
+        let other_day = amount.filter(|_| things.is_empty() && purpose == Purpose::Fed);
+        if let Some((thing, portion)) = other_day.and_then(|amount| self.of_another_day(clause, amount, day)) {
+            self.tell_one(clause, from, day, thing, portion, purpose, false);
+            return;
+        }
         if things.is_empty() && !self.stands_alone(clause, amount, doing, purpose) {
             return;
         }
