@@ -321,11 +321,13 @@ impl Reader<'_> {
         let either = (0..self.row.nodes.len()).find_map(|or| {
             let named = |at: &usize| matches!(day(*at), Some(When::Day(_)));
             let first = or.checked_sub(1).filter(named)?;
-            let second = (or + 1..or + 3).find(named).filter(|_| self.has(or, Cue::Or))?;
+            // "neither yesterday nor today" names both.
+            let choice = self.has(or, Cue::Or) && !self.has(or, Cue::Not);
+            let second = (or + 1..or + 3).find(named).filter(|_| choice)?;
             (day(first) != day(second)).then_some((first, second))
         });
         let Some((first, second)) = either else { return };
-        let Some(clause) = self.clause_at(first).filter(|clause| !clause.plan) else { return };
+        let Some(clause) = self.clause_at(first) else { return };
         let sentence = self.sentence(clause);
         self.doubt_the_day(sentence.from..sentence.to, first..second + 1);
     }
