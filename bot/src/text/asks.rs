@@ -68,6 +68,7 @@ impl Reader<'_> {
         } else if clause.any(&Cues::of(&[Cue::CanI, Cue::Good4, Cue::Ration]))
             && !feeds.is_empty()
             && !(how_much || clause.has(Cue::AskGas))
+            && (put || clause.has(Cue::Good4) || !self.only_cooks(clause))
         {
             self.may_go_in(&feeds);
         } else if clause.has(Cue::CanI) && put && feeds.is_empty() && water.is_some() && !how_much {
@@ -91,7 +92,8 @@ impl Reader<'_> {
         if clause.has(Cue::Status) && self.asks.len() == at {
             self.ask(Ask::Status);
         }
-        if self.asks.len() == at && !feeds.is_empty() && self.plain_question(clause) {
+        let cooked = !put && !clause.has(Cue::Good4) && self.only_cooks(clause);
+        if self.asks.len() == at && !feeds.is_empty() && !cooked && self.plain_question(clause) {
             // "and soil?" after "may sawdust go in?"; "banana peels ok?"
             let earlier = self.asks.iter().any(|ask| matches!(ask, Ask::CanFeed { .. }));
             let short = clause.range().filter(|&i| matches!(self.node(i).kind, Kind::Unknown)).count() == 0
@@ -129,6 +131,14 @@ impl Reader<'_> {
         clause.range().any(|at| {
             self.has(at, Cue::Person)
                 && (!self.node(at).any(&Cues::of(&[Cue::Folk, Cue::Other])) || clause.range().all(little))
+        })
+    }
+
+    /// "I can only cook tea": the food is the family's.
+    fn only_cooks(&self, clause: &Clause) -> bool {
+        clause.range().any(|at| {
+            let node = self.node(at);
+            node.kind == Kind::Phrase && node.has(Cue::Cook) && !node.has(Cue::Modifier) && node.feed().is_none()
         })
     }
 

@@ -70,6 +70,7 @@ impl Reader<'_> {
             }
             self.use_up([at]);
         }
+        self.burned_again(clause);
         // "not enough gas for the meal": the level is told, and no time.
         let told = self.facts.iter().any(|(at, told)| {
             clause.range().contains(at) && matches!(told.what, What::Burned { .. } | What::Gas { .. })
@@ -86,6 +87,28 @@ impl Reader<'_> {
             if !self.denied(clause, at) {
                 self.doubt(About::Amount, clause.from, clause.to);
             }
+        }
+    }
+
+    /// "35 minutes in the morning and 20 in the evening": a number at another hour, in the unit of the spell before it.
+    fn burned_again(&mut self, clause: &Clause) {
+        let spell = |at: usize| {
+            let told = self.facts.iter().any(|(told, fact)| *told == at && matches!(fact.what, What::Burned { .. }));
+            let unit = self.node(at).quantity().and_then(|q| q.unit);
+            unit.filter(|_| told).and_then(|unit| if let UnitWord::Time(by) = unit { Some(by) } else { None })
+        };
+        let Some(by) = clause.range().find_map(spell) else { return };
+        let hour = |at: usize| self.has(at, Cue::Morning) || self.node(at).when().is_some();
+        let bare = |at: usize| {
+            let number = self.node(at).number().filter(|n| !self.node(at).used && !n.weak && !n.doubtful())?;
+            let joined = at > clause.from && self.has(at - 1, Cue::And);
+            let ends = (at + 1..clause.to.min(at + 3)).any(hour) || at + 1 == clause.to && clause.range().any(hour);
+            (joined && ends).then_some((at, number.value * by))
+        };
+        let more: Vec<(usize, f64)> = clause.range().filter_map(bare).collect();
+        for (at, minutes) in more {
+            self.tell(at, Some(clause.day(at)), What::Burned { minutes: round(minutes, 1) });
+            self.use_up([at]);
         }
     }
 
@@ -191,14 +214,20 @@ impl Reader<'_> {
             Cue::Flame,
             Cue::FireWord,
         ]));
-        cooks
-            && !clause.range().any(|i| {
-                self.node(i).feed().is_some()
-                    || self
-                        .node(i)
-                        .quantity()
-                        .is_some_and(|q| matches!(q.unit, Some(UnitWord::Mass(_) | UnitWord::Volume(_))))
-            })
+        // "cooked beans from 5 to 5.45"
+        let from = clause.range().any(|i| {
+            let range = self.node(i).number().is_some_and(|n| n.range.is_some());
+            range && i > clause.from && self.has(i - 1, Cue::Since) && self.has(i - 1, Cue::At)
+        });
+        cooks && from && clause.has(Cue::Cook) && !clause.has(Cue::Put)
+            || cooks
+                && !clause.range().any(|i| {
+                    self.node(i).feed().is_some()
+                        || self
+                            .node(i)
+                            .quantity()
+                            .is_some_and(|q| matches!(q.unit, Some(UnitWord::Mass(_) | UnitWord::Volume(_))))
+                })
     }
 
     fn range_end_clock(&self, at: usize) -> Option<f64> {

@@ -170,6 +170,11 @@ pub fn part(row: &Row) -> Vec<Clause> {
                 close(from, at, sentence, false);
                 from = at + 1;
             }
+            // "no more gas and I gave it 5 kg on Monday": what is so, and what was done on a day of its own.
+            _ if node.kind == Kind::Phrase && node.has(Cue::And) && goes_on_to_do(row, from, at) => {
+                close(from, at, sentence, false);
+                from = at + 1;
+            }
             // "put in 2 kg of rice and tomorrow 3": what was done is no plan.
             _ if node.kind == Kind::Phrase
                 && node.has(Cue::And)
@@ -246,6 +251,20 @@ fn turns(row: &Row, from: usize, at: usize) -> bool {
     takes_out(&row.nodes[from..at])
         && does(&row.nodes[from..at], Cue::Remove, Cue::Put)
         && does(&row.nodes[at..to], Cue::Put, Cue::Remove)
+}
+
+/// Whether what is so stands before the joint at `at`, and somebody who puts something in after it.
+fn goes_on_to_do(row: &Row, from: usize, at: usize) -> bool {
+    const SO: Cues = Cues::of(&[Cue::Gas, Cue::GasBag, Cue::Flame, Cue::FireWord, Cue::Smell]);
+    const DONE: Cues = Cues::of(&[Cue::Put, Cue::Cook]);
+    const REACH: usize = 3;
+    let before = &row.nodes[from..at];
+    let so = before.iter().any(|node| node.any(&SO) && node.kind == Kind::Phrase);
+    let most = row.nodes.len().min(at + 1 + REACH);
+    let who = row.nodes.get(at + 1).is_some_and(|node| node.has(Cue::WeAre));
+    so && who
+        && !before.iter().any(|node| node.any(&DONE))
+        && row.nodes[at + 1..most].iter().any(|node| node.any(&DONE))
 }
 
 fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) -> Clause {

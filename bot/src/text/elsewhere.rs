@@ -7,7 +7,8 @@ use super::nodes::Kind;
 use super::notions::{BEASTS, Cue, Cues, OF_ORDERS, OF_PERIL, UnitWord};
 use super::reader::Reader;
 use super::reading::About;
-use bellyful_core::fact::{Measure, Sign};
+use bellyful_core::fact::{Measure, Sign, What};
+use bellyful_core::feeds::Feed;
 
 impl Reader<'_> {
     /// "the road is bad", "a problem with my phone": an ordinary word stands where the digester could.
@@ -56,13 +57,20 @@ impl Reader<'_> {
         };
         let who = (near.start..falls).rev().find(one).or_else(|| (falls + 1..near.end).find(one));
         let mouth = near.clone().find(|&at| self.speaks_of(at, &MOUTH));
-        let (Some(who), Some(mouth)) = (who, mouth) else { return };
+        let died = clause.has(Cue::Lifeless);
+        let (Some(who), Some(mouth)) = (who, mouth.or(Some(falls).filter(|_| died))) else { return };
         let beast = self.node(who).any(&BEASTS)
             && !self.has(who, Cue::Dung)
             && !(who.min(falls)..who.max(falls)).any(|at| self.has(at, Cue::Put));
         let into = (mouth.min(falls)..=(mouth.max(falls) + 1).min(clause.to - 1)).any(|at| self.speaks_of(at, &INTO));
         if beast && into && !self.denied(clause, falls) {
-            self.doubt(About::Feed, who, who + 1);
+            if died {
+                let what = What::Fed { feed: Feed::Meat, amount: None, unit: None };
+                self.tell(who, Some(clause.day(who)), what);
+                self.use_up(clause.range().filter(|&at| self.has(at, Cue::Lifeless)).collect::<Vec<_>>());
+            } else {
+                self.doubt(About::Feed, who, who + 1);
+            }
             self.use_up([who, falls]);
             // "and my son went in after it"
             let after = (falls.max(mouth) + 1..clause.to).skip_while(|&at| !self.speaks_of(at, &folk));

@@ -3,7 +3,7 @@
 //! Takes a row of nodes; gives it with each such pair as the one node of the feed it names.
 
 use super::nodes::{Kind, Node, Row};
-use super::notions::Cue;
+use super::notions::{Cue, Cues};
 use super::tokens::Mark;
 use super::wordlist::Side;
 use bellyful_core::feeds::Feed;
@@ -22,7 +22,42 @@ pub fn join(row: &mut Row) {
         }
     }
     and_of(row);
+    likened(row);
 }
+
+/// "flat like a chapati", "thick as porridge", "from the juice stall": what is only likened to or comes from is no food.
+fn likened(row: &mut Row) {
+    let quality = |node: &Node| node.meaning.level.is_some() || node.meaning.sign.is_some() || node.any(&QUALITIES);
+    for at in 2..row.nodes.len() {
+        if row.nodes[at].feed().is_none() {
+            continue;
+        }
+        let little = |i: &usize| row.nodes[*i].number().is_some_and(|n| n.weak) || row.nodes[*i].has(Cue::My);
+        let Some(lead) = (0..at).rev().find(|i| !little(i)).filter(|&i| i > 0) else { continue };
+        let likened = row.nodes[lead].has(Cue::Like) && quality(&row.nodes[lead - 1]);
+        // "from the juice stall"
+        let place = row.nodes.get(at + 1).is_some_and(|next| next.has(Cue::Other) && next.meaning.feed.is_none());
+        let from = row.lexicon.habits.part == Side::After && row.nodes[lead].has(Cue::Since) && lead + 1 < at;
+        if likened || from && place {
+            let cues = Cues::of(&[Cue::Other]);
+            row.nodes[at].meaning = super::notions::Meaning { cues, ..Default::default() };
+        }
+    }
+}
+
+const QUALITIES: Cues = Cues::of(&[
+    Cue::Thick,
+    Cue::Watery,
+    Cue::Green,
+    Cue::Yellow,
+    Cue::Blue,
+    Cue::Black,
+    Cue::White,
+    Cue::Weak,
+    Cue::Sour,
+    Cue::Smell,
+    Cue::Stink,
+]);
 
 /// "maganda ya viazi na ya muhogo", "estiércol de vaca 2 kg y de cerdo 1 kg": "and of that" is of the same part.
 fn and_of(row: &mut Row) {
@@ -149,6 +184,15 @@ fn peel(row: &mut Row, at: usize) -> bool {
     let (next, of) = after(row, at);
     let side = row.lexicon.habits.part;
     if is_peel(&row.nodes[at]) {
+        // "the skins of ten bananas"
+        if let Some(feed) = row.nodes.get(at + 3).and_then(peel_of)
+            && is_of(row, at + 1)
+            && row.nodes[at + 2].number().is_some_and(|n| !n.weak && !n.fraction)
+        {
+            row.nodes[at + 3].meaning = super::notions::Meaning { feed: Some(feed), ..Default::default() };
+            row.nodes.drain(at..at + 2);
+            return true;
+        }
         // "peel of banana (and plantain)"
         if (of || side == Side::Before || side == Side::Either)
             && let Some(feed) = row.nodes.get(next).and_then(peel_of)

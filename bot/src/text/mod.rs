@@ -21,6 +21,7 @@ mod lexicon;
 mod likely;
 mod measured;
 mod mends;
+mod named_days;
 mod nodes;
 mod notions;
 mod numbers;

@@ -22,7 +22,7 @@ ids!(/// A notion that rules combine; the id is the key under `[cues]` in a lang
     Person = "person", History = "history", Ration = "ration", AskGas = "ask_gas", AskWater = "ask_water",
     StartUp = "start_up", AskDigestate = "ask_digestate", Good4 = "is_allowed",
     // Shares and sameness
-    Same = "same", Double = "double", HalfShare = "half_share", AsUsual = "as_usual",
+    Same = "same", Double = "double", Triple = "triple", HalfShare = "half_share", AsUsual = "as_usual",
     // Mending
     Meant = "meant", Sorry = "sorry", Thing = "thing",
     // Doings
@@ -56,16 +56,16 @@ ids!(/// A notion that rules combine; the id is the key under `[cues]` in a lang
     Drops = "drops", Stirs = "stirs", Lifeless = "lifeless", Body = "body", Harm = "harm", Drinks = "drinks",
     Blast = "blast", Heat = "heat", Rises = "rises", Filled = "filled", ToOthers = "to_others", Ails = "ails",
     // Figures of speech: what burns or aches only in words
-    Figure = "figure", Burden = "burden", Ache = "ache", Laugh = "laugh", InWords = "in_words",
+    Figure = "figure", Burden = "burden", Ache = "ache", Laugh = "laugh", InWords = "in_words", Like = "like", Counted = "counted",
 });
 
 /// A set of cues.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
-pub struct Cues([u64; 3]);
+pub struct Cues([u64; 4]);
 
 impl Cues {
     pub const fn of(cues: &[Cue]) -> Cues {
-        let mut set = Cues([0; 3]);
+        let mut set = Cues([0; 4]);
         let mut i = 0;
         while i < cues.len() {
             let bit = cues[i] as usize;
@@ -95,11 +95,17 @@ impl Cues {
     }
     /// Whether any of `others` is in the set.
     pub const fn any(&self, others: &Cues) -> bool {
-        self.0[0] & others.0[0] != 0 || self.0[1] & others.0[1] != 0 || self.0[2] & others.0[2] != 0
+        self.0[0] & others.0[0] != 0
+            || self.0[1] & others.0[1] != 0
+            || self.0[2] & others.0[2] != 0
+            || self.0[3] & others.0[3] != 0
     }
     /// Whether nothing beside `others` is in the set.
     pub const fn only(&self, others: &Cues) -> bool {
-        self.0[0] & !others.0[0] == 0 && self.0[1] & !others.0[1] == 0 && self.0[2] & !others.0[2] == 0
+        self.0[0] & !others.0[0] == 0
+            && self.0[1] & !others.0[1] == 0
+            && self.0[2] & !others.0[2] == 0
+            && self.0[3] & !others.0[3] == 0
     }
     pub fn join(&mut self, others: &Cues) {
         for (mine, theirs) in self.0.iter_mut().zip(others.0) {
@@ -107,7 +113,7 @@ impl Cues {
         }
     }
     pub fn is_empty(&self) -> bool {
-        self.0 == [0; 3]
+        self.0 == [0; 4]
     }
 }
 
@@ -119,7 +125,7 @@ pub const OF_PERIL: Cues = Cues::of(&[Cue::Body, Cue::Harm, Cue::Stirs, Cue::Dri
 /// Words that speak to the bot, and of daily life elsewhere.
 pub const OF_ORDERS: Cues = Cues::of(&[Cue::Erase, Cue::OwnData, Cue::Send, Cue::Texts, Cue::Reminders]);
 
-const _: () = assert!(Cue::ALL.len() <= 192);
+const _: () = assert!(Cue::ALL.len() <= 256);
 
 /// A unit as a word names it.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -143,8 +149,8 @@ pub enum UnitWord {
 }
 
 /// The keys under `[units]` and what they are worth.
-/// Source: NIST SP 811 (2008) appendix B for pound, ounce, gallon; 1 mbar = 1.01972 cm of water at 4 °C, same place.
-pub const UNITS: [(&str, UnitWord); 25] = [
+/// Source: NIST SP 811 (2008) appendix B for pound, ounce, gallon; 1 mbar = 1.01972 and 1 psi = 70.307 cm of water at 4 °C, same place.
+pub const UNITS: [(&str, UnitWord); 28] = [
     ("kg", UnitWord::Mass(1.0)),
     ("g", UnitWord::Mass(0.001)),
     ("lb", UnitWord::Mass(0.453_592_37)),
@@ -167,6 +173,9 @@ pub const UNITS: [(&str, UnitWord); 25] = [
     ("cm", UnitWord::Pressure(1.0)),
     ("mm", UnitWord::Pressure(0.1)),
     ("mbar", UnitWord::Pressure(1.019_72)),
+    ("inch", UnitWord::Pressure(2.54)),
+    ("kpa", UnitWord::Pressure(10.197_2)),
+    ("psi", UnitWord::Pressure(70.307)),
     ("celsius", UnitWord::Celsius),
     ("fahrenheit", UnitWord::Fahrenheit),
     ("degree", UnitWord::Degree),

@@ -228,6 +228,10 @@ fn extended(row: &Row, at: usize, mut number: Number, mut next: usize) -> (Numbe
         if times {
             return (Number::plain(number.value * second.value), after);
         }
+        // "went from 24 to 28", "dropped from 8 to 3": what it has come to.
+        if joint.has(Cue::To) && moved_from(row, at) {
+            return (second, after);
+        }
         // A half and a whole ("half or one") is a range as well; falling numbers are not.
         if second.value > number.value {
             let range = Some((number.value, second.value));
@@ -243,6 +247,17 @@ fn extended(row: &Row, at: usize, mut number: Number, mut next: usize) -> (Numbe
         }
     }
     (number, next)
+}
+
+/// Whether the number at `at` is where a measured thing moved away from: "pressure fell from 8".
+fn moved_from(row: &Row, at: usize) -> bool {
+    const MEASURED: Cues = Cues::of(&[Cue::Gauge, Cue::Temp, Cue::Ph]);
+    const NEAR: usize = 6;
+    let from = at >= 2 && row.nodes[at - 1].has(Cue::Since);
+    let before = row.nodes[at.saturating_sub(NEAR)..at].iter().rev();
+    from && before
+        .take_while(|node| node.mark().is_none() && row.figures(node).is_none())
+        .any(|node| node.any(&MEASURED))
 }
 
 /// "do teen kilo", "two three kg": a word that counts on from the one at `at`, at most to its double.

@@ -146,8 +146,25 @@ impl Reader<'_> {
         } else if stops && says(Cue::Send) && says(Cue::Texts) {
             Some(Control::Stop)
         } else {
-            None
+            self.order_with_its_hour()
         }
+    }
+
+    /// "stop reminding me every morning": one listed order, and when or how often.
+    fn order_with_its_hour(&self) -> Option<Control> {
+        const BESIDE: Cues = Cues::of(&[Cue::Habit, Cue::Morning, Cue::Now, Cue::My, Cue::Chatter, Cue::Reminders]);
+        let mut order = None;
+        for node in &self.row.nodes {
+            match node.kind {
+                Kind::Mark(mark) if mark != Mark::Question => {}
+                Kind::When(_) => {}
+                Kind::Phrase if node.meaning.control.is_some() && order.is_none() => order = node.meaning.control,
+                Kind::Phrase if node.any(&BESIDE) && node.feed().is_none() && node.meaning.control.is_none() => {}
+                _ => return None,
+            }
+        }
+        let order = CONTROLS[usize::from(order?)].1.clone();
+        matches!(order, Control::Stop | Control::Mute | Control::Forget).then_some(order)
     }
 
     /// "language klingon": one that no word list names.

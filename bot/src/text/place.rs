@@ -56,6 +56,22 @@ impl Reader<'_> {
         }
     }
 
+    /// "new tank 1,000 L in Bulawayo": a name after "in", where the tank is told of.
+    pub(super) fn place_of_the_tank(&mut self, clause: &Clause) {
+        let told = |what: &What| matches!(what, What::Tank { .. } | What::Place { .. } | What::People { .. });
+        let here: Vec<&What> =
+            self.facts.iter().filter(|(at, _)| clause.range().contains(at)).map(|(_, told)| &told.what).collect();
+        let place = self.facts.iter().any(|(_, told)| matches!(told.what, What::Place { .. }));
+        if place || !here.into_iter().any(told) {
+            return;
+        }
+        let name = |at: usize| self.node(at).unknown() && !self.node(at).used && self.row.written_large(self.node(at));
+        let start = (clause.from + 1..clause.to).find(|&at| name(at) && self.has(at - 1, Cue::In));
+        if let Some((start, end)) = start.and_then(|start| Some((start, self.name_end(start, clause.to)?))) {
+            self.name_place(start, end);
+        }
+    }
+
     fn is_told_of(&self, at: usize) -> bool {
         let node = self.node(at);
         self.is_of_the_digester(at) || node.meaning.sign.is_some() || node.any(&Cues::of(&[Cue::Smell, Cue::Leak]))

@@ -138,6 +138,11 @@ impl<'a> Reader<'a> {
             self.gas(&clause);
             self.burned(&clause, at);
         }
+        self.flame_turned();
+        // Who is in danger is not asked what else is odd.
+        if self.facts.iter().any(|(_, told)| told.endangers()) {
+            self.unsure.retain(|doubt| doubt.about != About::Sign);
+        }
         if mends {
             self.corrected();
         } else {
@@ -148,6 +153,7 @@ impl<'a> Reader<'a> {
         if !self.facts.iter().any(|(_, told)| matches!(told.what, What::Corrected { .. })) {
             self.not_fed();
         }
+        self.on_named_days();
         self.only_the_leak_smells();
         self.answers_yes();
         self.doubts();

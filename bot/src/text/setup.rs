@@ -40,6 +40,7 @@ impl Reader<'_> {
             return;
         }
         self.vessels(clause);
+        self.place_of_the_tank(clause);
         self.measures(clause);
         self.walls(clause);
         self.started(clause);
@@ -258,11 +259,30 @@ impl Reader<'_> {
                 at + 1 < clause.to && (self.node(at + 1).meaning.unit.is_some() || self.node(at + 1).feed().is_some());
             let found = people_next.filter(|_| !number.weak).or(people_back.filter(|_| !number.weak && !unit_next));
             if let Some(word) = found {
-                self.tell(at, None, What::People { count: number.value as u32 });
+                let count = number.value as u32 + self.more_people(clause, word);
+                self.tell(at, None, What::People { count });
                 self.use_up([at, word]);
                 return;
             }
         }
+    }
+
+    /// "3 adults and 4 children": those counted after the ones at `word`. "6 people and 2 of them kids" counts none twice.
+    fn more_people(&self, clause: &Clause, word: usize) -> u32 {
+        const FOLK: Cues = Cues::of(&[Cue::People, Cue::Folk]);
+        let (mut more, mut at) = (0, word + 1);
+        while at + 2 < clause.to && self.has(at, Cue::And) && self.node(at).kind == Kind::Phrase {
+            let count = self.row.nodes.get(at + 1).and_then(|node| node.number());
+            let next =
+                (at + 2..clause.to.min(at + 4)).find(|&i| self.node(i).any(&FOLK) || !self.has(i, Cue::Modifier));
+            let (Some(count), Some(folk)) = (count.filter(|n| n.value.fract() == 0.0), next) else { break };
+            if !self.node(folk).any(&FOLK) || self.has(folk, Cue::Of) {
+                break;
+            }
+            more += count.value as u32;
+            at = folk + 1;
+        }
+        more
     }
 
     fn counts(&self, at: usize) -> bool {

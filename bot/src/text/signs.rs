@@ -196,6 +196,11 @@ impl Reader<'_> {
                 continue;
             }
             let denied = self.denied_span(clause, said, said) || thing < said && self.denied(clause, thing);
+            // "swollen like it wants to burst"
+            let will = |at: usize| at > clause.from && self.has(at - 1, Cue::Will);
+            if !sign.is_danger() && (will(said) || said > clause.from && will(said - 1)) {
+                continue;
+            }
             if !denied && !(sign == Sign::Fire && clause.any(&Cues::of(&[Cue::Flame])) && !clause.has(Cue::BurnThing)) {
                 self.tell_sign(said, clause.day(said), sign);
             }

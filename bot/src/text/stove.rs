@@ -1,10 +1,11 @@
 //! Gas and stove: how full the bag is, how the flame looks.
 
 use super::clauses::Clause;
-use super::nodes::Kind;
+use super::nodes::{Kind, Node};
 use super::notions::{Cue, Cues, UnitWord};
 use super::reader::Reader;
-use bellyful_core::fact::{FlameLook, GasLevel, Measure, What};
+use super::reading::Told;
+use bellyful_core::fact::{FlameLook, GasLevel, Measure, Sign, What};
 
 const FLAMES: Cues = Cues::of(&[Cue::Flame, Cue::FireWord]);
 
@@ -22,6 +23,10 @@ impl Reader<'_> {
         for at in clause.range() {
             let node = *self.node(at);
             if node.used || node.meaning.feed.is_some() && !node.has(Cue::Yellow) {
+                continue;
+            }
+            // "a small boy got burnt lighting the stove"
+            if self.said_of_folk(clause, at) {
                 continue;
             }
             let colour = node.has(Cue::Blue) || node.has(Cue::Yellow);
@@ -49,6 +54,34 @@ impl Reader<'_> {
             let words: Vec<usize> = clause.range().filter(|&i| self.node(i).any(&FLAMES)).collect();
             self.use_up(words);
         }
+    }
+
+    /// "small boy": what the word right before somebody says is of them, or of a thing that burns.
+    fn said_of_folk(&self, clause: &Clause, at: usize) -> bool {
+        let another =
+            |node: &Node| node.any(&Cues::of(&[Cue::Folk, Cue::BurnThing])) || node.meaning.sign == Some(Sign::Unwell);
+        at + 1 < clause.to && another(self.node(at + 1))
+    }
+
+    /// "was blue then turned yellow", "from blue to yellow": a look that gave way to another told later is no more.
+    pub fn flame_turned(&mut self) {
+        let flame = |told: &Told| if let What::Flame { look } = told.what { Some((told.day, look)) } else { None };
+        let looks: Vec<_> = self.facts.iter().filter_map(|(at, told)| Some((*at, flame(told)?))).collect();
+        let gave_way = |at: usize, day: Option<i32>, look: FlameLook| {
+            let was = at > 0 && self.node(at - 1).any(&Cues::of(&[Cue::Was, Cue::Since]));
+            let later = |&(other, said): &(usize, (Option<i32>, FlameLook))| {
+                other > at && said.0 == day && said.1 != look && self.same_sentence(at, other)
+            };
+            was && looks.iter().any(later)
+        };
+        let kept = |(at, told): &(usize, Told)| flame(told).is_none_or(|(day, look)| !gave_way(*at, day, look));
+        let facts = self.facts.iter().filter(|told| kept(told)).cloned().collect();
+        self.facts = facts;
+    }
+
+    fn same_sentence(&self, one: usize, other: usize) -> bool {
+        let of = |at: usize| self.clause_at(at).map(|clause| clause.sentence);
+        of(one) == of(other)
     }
 
     /// "won't light this morning", with nothing named: of all that is told here, there is only the stove.
@@ -211,7 +244,9 @@ impl Reader<'_> {
                 _ => None,
             };
             let half = node.has(Cue::HalfLevel) && node.kind == Kind::Phrase;
-            if node.used || !near(at) || part.is_none() && !half {
+            // "gas finished halfway"
+            let ended = at > clause.from && self.node(at - 1).meaning.level == Some(GasLevel::None);
+            if ended || node.used || !near(at) || part.is_none() && !half {
                 continue;
             }
             let part = part.unwrap_or(0.5);
@@ -234,8 +269,9 @@ impl Reader<'_> {
         for at in clause.range() {
             let node = self.node(at);
             let lasted = node.has(Cue::Lasted) && timed;
-            let Some(level) = node.meaning.level.filter(|_| !node.used && near(at) && !flame_first(at) && !lasted)
-            else {
+            // "a small boy burnt the curtain with the gas"
+            let of_gas = !flame_first(at) && !lasted && !self.said_of_folk(clause, at);
+            let Some(level) = node.meaning.level.filter(|_| !node.used && near(at) && of_gas) else {
                 continue;
             };
             let says_so = node.any(&Cues::of(&[Cue::Not, Cue::Nothing]));

@@ -23,7 +23,11 @@ impl Reader<'_> {
             Cue::No,
         ]);
         let nodes = &self.row.nodes;
-        let denies = |at: usize| self.speaks_of(at, &Cues::of(&[Cue::Not, Cue::No])) && nodes[at].kind == Kind::Phrase;
+        // "I don put", where it means "I have put".
+        let done = |at: usize| self.has(at, Cue::Put) && !self.has(at, Cue::Not);
+        let denies = |at: usize| {
+            self.speaks_of(at, &Cues::of(&[Cue::Not, Cue::No])) && nodes[at].kind == Kind::Phrase && !done(at)
+        };
         let amount = |at: usize| {
             let quantity = nodes[at].quantity().filter(|q| !q.implied && q.number.is_some());
             nodes[at].number().is_some_and(|n| !n.weak)

@@ -4,6 +4,7 @@
 
 use super::nodes::{Kind, Node, Row, When, day_offset};
 use super::notions::{Cue, DayWord, UnitWord};
+use super::tokens::Mark;
 use super::wordlist::Side;
 use chrono::{Datelike, NaiveDate};
 
@@ -43,8 +44,12 @@ pub fn join(row: &mut Row, today: NaiveDate) {
         } else if node.kind == Kind::Phrase
             && let Some(word) = node.meaning.day
             && !matches!(word, DayWord::Month(_))
+            && (!matches!(word, DayWord::Weekday(_)) || !node.has(Cue::Other) || heads_a_day(row, at))
         {
             let when = day_offset(word, weekday);
+            if node.has(Cue::Other) && matches!(word, DayWord::Weekday(_)) {
+                node.meaning = Default::default();
+            }
             let since = out.last().is_some_and(|node| node.has(Cue::Since));
             // Where such words follow what they are said of.
             let since_after = row.lexicon.habits.negation == Side::After && cue(next, Cue::Since);
@@ -61,6 +66,20 @@ pub fn join(row: &mut Row, today: NaiveDate) {
         at = next;
     }
     row.nodes = out;
+}
+
+/// "Sat: 3 kg. Sun: nothing.": a short name of a weekday that is a word as well, where it heads what is told of that day
+/// or stands beside another.
+fn heads_a_day(row: &Row, at: usize) -> bool {
+    let weekday = |node: &Node| matches!(node.meaning.day, Some(DayWord::Weekday(_)));
+    let opens = at == 0 || row.nodes[at - 1].mark().is_some();
+    let leads = row.nodes.get(at + 1).is_some_and(|next| {
+        matches!(next.mark(), Some(Mark::Colon | Mark::Dash | Mark::Equals))
+            || next.number().is_some_and(|n| !n.weak)
+            || next.quantity().is_some_and(|q| !q.implied)
+            || next.has(Cue::Nothing)
+    });
+    opens && leads || row.nodes.iter().filter(|node| weekday(node)).take(2).count() == 2
 }
 
 fn days_in(node: &Node) -> Option<i32> {

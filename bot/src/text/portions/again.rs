@@ -80,6 +80,6 @@ impl Reader<'_> {
         if !(litres && fed && here && beside) || self.anywhere(&Cues::of(&[Cue::Water])) {
             return None;
         }
-        self.portion_of(amount, None, None).ok()?.amount
+        self.portion_of(amount, None, false, None).ok()?.amount
     }
 }

@@ -70,7 +70,9 @@ impl Reader<'_> {
                     {
                         None
                     }
-                    Kind::Number(number) if !number.weak || self.weak_counts(at) => Some(Piece::Bare(number)),
+                    Kind::Number(number) if !number.weak || self.weak_counts(at) => {
+                        Some(self.share(clause, at).map_or(Piece::Bare(number), Piece::Share))
+                    }
                     // "burnt in the pot": where, not how much.
                     Kind::Quantity(q) if q.implied && self.stands_in(clause, at) => None,
                     // "maans ka tukda aadha kilo": the weight says how much.
@@ -210,14 +212,30 @@ impl Reader<'_> {
         self.sour_told || self.sentence(clause).cues.any(&Cues::of(&[Cue::Mend, Cue::Sour]))
     }
 
+    /// "3 times the water", "water 1:2".
+    fn so_many_times(&self, at: usize) -> Option<f64> {
+        const MOST: f64 = 10.0;
+        let node = self.node(at);
+        let number = node.number().filter(|number| !number.weak && number.value <= MOST)?;
+        if number.range.is_none() && self.has(at + 1, Cue::Times) {
+            return Some(number.value);
+        }
+        let parts = self.row.figures(node)?.strip_prefix("1:")?.parse().ok()?;
+        (parts > 0.0 && parts <= MOST).then_some(parts)
+    }
+
     fn share(&self, clause: &Clause, at: usize) -> Option<f64> {
         let node = self.node(at);
         let share = if node.has(Cue::Same) {
             1.0
         } else if node.has(Cue::Double) {
             2.0
+        } else if node.has(Cue::Triple) {
+            3.0
         } else if node.has(Cue::HalfShare) {
             0.5
+        } else if let Some(times) = self.so_many_times(at) {
+            times
         } else {
             return None;
         };

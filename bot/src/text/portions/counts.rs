@@ -152,7 +152,12 @@ impl Reader<'_> {
             Cue::Habit,
             Cue::Sized,
         ]);
-        clause.range().all(|at| {
+        // "frm the canteen"
+        let whence = (clause.from + 1..clause.to).find(|&at| self.has(at, Cue::Since) && clause.to - at <= 4);
+        let prepositions = self.row.lexicon.habits.negation != Side::After;
+        let whence =
+            whence.filter(|&from| prepositions && (from + 1..clause.to).all(|at| self.node(at).kind == Kind::Phrase));
+        (clause.from..whence.unwrap_or(clause.to)).all(|at| {
             let node = self.node(at);
             match node.kind {
                 Kind::Phrase => {

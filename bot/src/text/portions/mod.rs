@@ -128,6 +128,14 @@ impl Reader<'_> {
         let purpose = self.purpose(&clause, first);
         let fed_before = self.facts.len();
         let mut last_unit = None;
+        // "double the water with 2 kg peels": a share of what is told after it.
+        if atoms.len() > 2
+            && matches!(atoms[0].what, Piece::Share(_))
+            && atoms[1].thing() == Some(Thing::Water)
+            && self.facts.iter().all(|(_, told)| !matches!(told.what, What::Fed { .. }))
+        {
+            atoms.rotate_left(2);
+        }
         let mut at = 0;
         while at < atoms.len() {
             at = self.portion(&clause, &atoms, at, purpose, fed_before, &mut last_unit);

@@ -84,7 +84,14 @@ impl Reader<'_> {
         // "there is a lot of water in it" puts none in.
         let vague =
             amount.is_some_and(|a| matches!(a.what, Piece::Amount(q) if q.number.is_none() && q.unit.is_none()));
-        if vague && !doing && !self.only_portions(clause) {
+        // "it leaves soot on my pots": where it is, and no amount.
+        let implied = amount.is_some_and(|a| matches!(a.what, Piece::Amount(q) if q.implied && q.number.is_none()));
+        if (vague || implied) && !doing && !self.only_portions(clause) {
+            return;
+        }
+        // A word that is a food only by a changed letter, among amounts of others, is no food.
+        let misread = amount.is_none() && things.len() == 1 && self.row.misspelt(self.node(from));
+        if misread && !things[0].parted() && self.facts.len() > fed_before {
             return;
         }
         if matches!(first, Some(Thing::Feed(_)))
@@ -107,8 +114,10 @@ impl Reader<'_> {
             self.water_share(clause, from, to, day, number.value, fed_before);
             return;
         }
+        let carried = carried.or_else(|| amount.and_then(|amount| self.of_the_measured(clause, amount.at)));
+        let one_by_one = things.first().is_some_and(|thing| self.has(thing.at, Cue::Counted));
         let portion = match amount {
-            Some(amount) => match self.portion_of(amount, first, carried) {
+            Some(amount) => match self.portion_of(amount, first, one_by_one, carried) {
                 Ok(portion) => portion,
                 Err(about) => {
                     if matches!(first, Some(Thing::Pointed)) {
@@ -166,6 +175,7 @@ impl Reader<'_> {
         &self,
         amount: Atom,
         thing: Option<Thing>,
+        one_by_one: bool,
         carried: Option<Unit>,
     ) -> Result<Portion, About> {
         let plain = |amount: Option<f64>, unit: Option<Unit>| Ok(Portion { amount: amount.map(|a| round(a, 4)), unit });
@@ -178,7 +188,7 @@ impl Reader<'_> {
                     return plain(Some(0.0), Some(Unit::Kg));
                 }
                 match thing {
-                    Some(Thing::Feed(feed)) if counted(feed) => {
+                    Some(Thing::Feed(feed)) if one_by_one || counted(feed) => {
                         plain(Some(number.value), Some(Unit::Of(Measure::Piece)))
                     }
                     _ if number.weak => plain(None, None),
@@ -219,6 +229,15 @@ impl Reader<'_> {
             }
             Piece::Share(_) | Piece::Thing(_) => plain(None, None),
         }
+    }
+
+    /// "my bucket is 18 litres, I put 2 of them": of what was measured before.
+    fn of_the_measured(&self, clause: &Clause, at: usize) -> Option<Unit> {
+        let of_them = at + 2 < clause.to && self.has(at + 1, Cue::Of) && self.has(at + 2, Cue::Chatter);
+        self.facts.iter().rev().filter(|_| of_them).find_map(|(_, told)| match told.what {
+            What::Measure { unit, .. } => Some(Unit::Of(unit)),
+            _ => None,
+        })
     }
 
     /// "put cow dung 3 weeks ago, 4 buckets": an amount alone is of the one thing told before it without any.

@@ -37,7 +37,8 @@ impl Reader<'_> {
         let vessel = |at: usize| self.node(at).quantity().is_some_and(|q| q.implied);
         let water = clause.range().find(|&at| self.has(at, Cue::Water)).unwrap_or(clause.to);
         let before = self.sentence(clause).from..water;
-        if before.len() < 14 && before.clone().any(vessel) && before.clone().any(|at| self.has(at, Cue::Leak)) {
+        let leaks = before.clone().any(vessel) && before.clone().any(|at| self.has(at, Cue::Leak));
+        if before.len() < 14 && (leaks || before.clone().any(|at| self.has(at, Cue::NotOurs))) {
             return;
         }
         let here: Vec<&(usize, Told)> = self.facts.iter().filter(|(at, _)| clause.range().contains(at)).collect();
