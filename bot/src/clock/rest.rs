@@ -42,7 +42,7 @@ pub fn over(
     let decision = start(mind, situation, household.clone(), Due::Ration, at, now, |voice, believed| {
         let doing = voice.doing(&advice, believed.for_today(), &believed.so_far.site, &believed.mix());
         let mut pieces = vec![voice.must(lead, &[]), doing];
-        pieces.extend(heals(voice, believed, &advice));
+        pieces.extend(heals(voice, household, believed, &advice));
         pieces
     });
     let again = held.then(|| (Due::Ration, Some(rest_over_at(household, today, advice.hold_days))));

@@ -81,8 +81,13 @@ pub fn reply(
     }
     let asks_now: Vec<Ask> = asks.iter().filter(|ask| !after_alarm || **ask != Ask::Gas).cloned().collect();
     let answered = answers(&voice, &asks_now, situation, &recorded, &believed, &advice);
-    let answered_all =
-        !answered.is_empty() && asks.iter().all(|ask| !matches!(ask, Ask::Ration | Ask::Status | Ask::CanMend { .. }));
+    // "Yes, it likes scraps" alone would be taken for leave to feed a tank that rests.
+    let of_itself = |ask: &Ask| match ask {
+        Ask::Ration | Ask::Status | Ask::CanMend { .. } => false,
+        Ask::CanFeed { feed } => advice.hold_days == 0 || !make_up(*feed).is_food(),
+        _ => true,
+    };
+    let answered_all = !answered.is_empty() && asks.iter().all(of_itself);
     pieces.extend(answered);
     let doubtful = recorded.doubt.is_some() && untold;
     let nothing_said = recorded.doubt.is_none() && untold;
@@ -94,7 +99,7 @@ pub fn reply(
         let (sought, for_today) = ahead.as_ref().map_or((&advice, believed.for_today()), |ahead| (ahead, false));
         pieces.extend(thinning(&voice, &recorded, &believed, sought));
         pieces.push(doing(&voice, &recorded.household, sought, &believed, for_today, inbound.sent_at));
-        match heals(&voice, &believed, sought) {
+        match heals(&voice, &recorded.household, &believed, sought) {
             Some(remedy) => pieces.push(remedy),
             None => pieces.extend(whys(&voice, &recorded.household, sought, believed.today)),
         }

@@ -47,13 +47,16 @@ pub(super) fn whys(voice: &Voice, household: &Household, advice: &Advice, today:
 }
 
 /// What a sour tank needs beyond rest, once rest alone has not healed it.
-pub fn heals(voice: &Voice, believed: &Believed, advice: &Advice) -> Option<Piece> {
+pub fn heals(voice: &Voice, household: &Household, believed: &Believed, advice: &Advice) -> Option<Piece> {
     if advice.hold_days == 0 || !advice.reasons.contains(&Reason::Souring) {
         return None;
     }
     let remedy = remedy(&believed.so_far, believed.today)?;
     let amount = voice.slurry(remedy.slurry_kg, &believed.so_far.site);
-    Some(Piece::new(Rank::Question, voice.say("remedy-slurry", &[("amount", amount.into())])))
+    let said = voice.say("remedy-slurry", &[("amount", amount.into())]);
+    // What was said last time gives way to what was heard.
+    let again = household.talk.last_advice.as_ref().is_some_and(|last| last.text.contains(&said));
+    Some(Piece::new(if again { Rank::Why } else { Rank::Question }, said))
 }
 
 /// Whether the last advice did not give this reason.

@@ -85,6 +85,10 @@ impl Reader<'_> {
         }
         self.on_plants(&mut clause);
         let atoms = self.atoms(first, end);
+        if self.same_alone(&clause) {
+            self.doubt(About::Amount, clause.from, clause.to);
+            return;
+        }
         if clause.has(Cue::AsUsual)
             && !clause.any(&Cues::of(&[Cue::OutletUsual, Cue::Smell]))
             && !clause.asks
@@ -141,6 +145,13 @@ impl Reader<'_> {
             at = self.portion(&clause, &atoms, at, purpose, fed_before, &mut last_unit);
         }
         self.told_twice(fed_before);
+    }
+
+    /// "same": the whole text, so of all that was told last.
+    fn same_alone(&self, clause: &Clause) -> bool {
+        const SAME: Cues = Cues::of(&[Cue::Same, Cue::Modifier, Cue::Other]);
+        let same = |at: usize| self.has(at, Cue::Same) && self.node(at).meaning.cues.only(&SAME);
+        self.clauses.len() == 1 && !clause.asks && clause.range().all(same)
     }
 
     /// "1 kg meat, a dead rat in it": of one feed, what has no amount is within what has.
