@@ -62,6 +62,8 @@ pub struct Talk {
     pub more: Vec<String>,
     /// Another language than ours that their last text was in: the second such text in a row makes it theirs.
     pub other_lang: Option<String>,
+    /// They said no more than hello: the first text that tells or asks something says which language is theirs.
+    pub lang_guessed: bool,
     /// They write Hindi in Latin letters, and the like.
     pub latin_script: bool,
     pub muted: bool,

@@ -36,12 +36,13 @@ fn read_of(mind: &Mind, inbound: &Inbound, household: &Household, place: &str) -
     let country = household.country.as_deref();
     let text = mind.taught().in_known_words(mind, &inbound.text, &household.lang, country, place);
     let today = local_date(inbound.sent_at, &household.time_zone);
-    let reading = read(&mind.lexicons, &text, Some(&household.lang), today);
+    let known = (!household.talk.lang_guessed).then_some(household.lang.as_str());
+    let reading = read(&mind.lexicons, &text, known, today);
     if text == inbound.text {
         return reading;
     }
     // No word of a district may hide a danger.
-    let as_written = read_for(mind, inbound, Some(&household.lang), &household.time_zone);
+    let as_written = read_for(mind, inbound, known, &household.time_zone);
     if as_written.danger() { as_written } else { reading }
 }
 
@@ -87,9 +88,14 @@ fn heard_in(mind: &Mind, mut household: Household, settled: &Settled, text: &str
     if text.chars().any(char::is_alphabetic) && (says_something || settled.answered.is_some() || !household.talk.met) {
         household.talk.latin_script = mostly_latin(text);
     }
+    let speaks = mind.catalog.speaks(&reading.lang);
+    if says_something && household.talk.lang_guessed && speaks {
+        household.lang = reading.lang.clone();
+    }
+    household.talk.lang_guessed = !says_something && (household.talk.lang_guessed || !household.talk.met);
     if reading.lang == household.lang {
         household.talk.other_lang = None;
-    } else if says_something && mind.catalog.speaks(&reading.lang) {
+    } else if says_something && speaks {
         match household.talk.other_lang.take() {
             Some(other) if other == reading.lang => household.lang = other,
             _ => household.talk.other_lang = Some(reading.lang.clone()),
