@@ -289,9 +289,41 @@ impl Reader<'_> {
         self.node(at).feed().is_some() || self.node(at).meaning.unit.is_some()
     }
 
+    /// "the tank is 3 months old", "1000 litre ki tanki, 3 mahine purani": a clause of its age and nothing else.
+    fn aged(&mut self, clause: &Clause) {
+        const TANK: Cues = Cues::of(&[Cue::Tank, Cue::NewTank]);
+        /// Without a word for age, a shorter time is rather how long something has been so.
+        const LONG: i32 = 14;
+        let before = |clause: &Clause| self.clause_before(clause).is_some_and(|before| before.any(&TANK));
+        let word = clause.has(Cue::Aged);
+        if !clause.any(&TANK) && !(word && before(clause)) {
+            return;
+        }
+        let span = |at: &usize| match self.node(*at).when() {
+            Some(When::Span(days)) if word || days >= LONG => Some((*at, days)),
+            _ => None,
+        };
+        let Some((at, days)) = clause.range().find_map(|at| span(&at)) else { return };
+        let plain = |i: usize| {
+            let node = self.node(i);
+            node.used
+                || i == at
+                || node.any(&TANK.and(Cue::Aged))
+                || self.joins(i) && !node.unknown() && !node.any(&Cues::of(&[Cue::With, Cue::Only]))
+        };
+        if clause.range().all(plain) {
+            self.tell(at, Some(-days), What::Started);
+            self.use_up([at]);
+        }
+    }
+
     /// "started 3 weeks ago", "filled first in January".
     fn started(&mut self, clause: &Clause) {
-        if !clause.any(&Cues::of(&[Cue::Start, Cue::NewTank])) || clause.asks {
+        if clause.asks {
+            return;
+        }
+        if !clause.any(&Cues::of(&[Cue::Start, Cue::NewTank])) {
+            self.aged(clause);
             return;
         }
         let portion = clause.range().any(|at| {

@@ -32,7 +32,11 @@ impl Reader<'_> {
         let from = things.iter().map(|a| a.at).chain(amount.map(|a| a.at)).min().unwrap_or(clause.from);
         let to = things.iter().map(|a| a.at).chain(amount.map(|a| a.at)).max().unwrap_or(clause.from);
         let day = match purpose {
-            Purpose::Seeded => self.start_day(clause).unwrap_or_else(|| self.portion_day(clause, from)),
+            Purpose::Seeded => self.start_day(clause).unwrap_or_else(|| match self.portion_day(clause, from) {
+                // "3 months old, begun with 500 kg of dung": on the day it began.
+                0 => self.started_on().unwrap_or(0),
+                day => day,
+            }),
             _ => self.portion_day(clause, from),
         };
         let purpose = match purpose {
@@ -362,6 +366,10 @@ impl Reader<'_> {
     fn start_day(&self, clause: &Clause) -> Option<i32> {
         let ago = |at: usize| if let Some(When::Ago(days)) = self.node(at).when() { Some(-days) } else { None };
         clause.range().find_map(ago)
+    }
+
+    fn started_on(&self) -> Option<i32> {
+        self.facts.iter().find(|(_, told)| told.what == What::Started).and_then(|(_, told)| told.day)
     }
 
     fn portion_day(&self, clause: &Clause, at: usize) -> i32 {
