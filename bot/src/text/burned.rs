@@ -46,8 +46,12 @@ impl Reader<'_> {
                 && (self.node(at - 1).any(&Cues::of(&[Cue::At, Cue::Ago])) || hours && self.has(at - 1, Cue::Morning))
                 || self.has(at + 1, Cue::Ago)
                 || self.has(at + 1, Cue::At);
-            let fed_only =
-                clause.any(&Cues::of(&[Cue::Put])) && !clause.any(&Cues::of(&[Cue::Cook, Cue::Stove, Cue::Lasted]));
+            // "we got only 10 minutes of gas": what was got is no food.
+            let of_gas =
+                clause.any(&Cues::of(&[Cue::Gas, Cue::Flame])) && !clause.range().any(|i| self.says(i) && i != at);
+            let fed_only = clause.any(&Cues::of(&[Cue::Put]))
+                && !clause.any(&Cues::of(&[Cue::Cook, Cue::Stove, Cue::Lasted]))
+                && !of_gas;
             if o_clock || !context || fed_only {
                 let alone = !context && !o_clock && !fed_only && self.clauses.len() == 1;
                 // "1hr": of all that is told in minutes, there is only the stove.

@@ -170,6 +170,11 @@ pub fn part(row: &Row) -> Vec<Clause> {
                 close(from, at, sentence, false);
                 from = at + 1;
             }
+            // "yesterday the bag was empty now it is full"
+            _ if node.kind == Kind::Phrase && node.has(Cue::Now) && turns_to_now(row, from, at) => {
+                close(from, at, sentence, false);
+                from = at;
+            }
             // "no more gas and I gave it 5 kg on Monday": what is so, and what was done on a day of its own.
             _ if node.kind == Kind::Phrase && node.has(Cue::And) && goes_on_to_do(row, from, at) => {
                 close(from, at, sentence, false);
@@ -194,6 +199,7 @@ pub fn part(row: &Row) -> Vec<Clause> {
     close(from, row.nodes.len(), sentence, false);
     lend_days(row, &mut clauses);
     lend_back(row, &mut clauses);
+    lend_to_all(row, &mut clauses);
     spread_plans(row, &mut clauses);
     clauses
 }
@@ -251,6 +257,15 @@ fn turns(row: &Row, from: usize, at: usize) -> bool {
     takes_out(&row.nodes[from..at])
         && does(&row.nodes[from..at], Cue::Remove, Cue::Put)
         && does(&row.nodes[at..to], Cue::Put, Cue::Remove)
+}
+
+/// Whether what was on a day gone by is told before the "now" at `at`, and what is so after it.
+fn turns_to_now(row: &Row, from: usize, at: usize) -> bool {
+    let says = |node: &Node| node.meaning.level.is_some() || node.meaning.sign.is_some();
+    let past = |node: &Node| matches!(node.when(), Some(When::Day(day)) if day < 0) || node.has(Cue::Was);
+    let after = row.nodes[at + 1..].iter().take(LONGEST).take_while(|node| node.mark().is_none());
+    let before = &row.nodes[from..at];
+    before.iter().any(past) && before.iter().any(says) && after.into_iter().any(says)
 }
 
 /// Whether what is so stands before the joint at `at`, and somebody who puts something in after it.
@@ -356,6 +371,24 @@ fn lend_days(row: &Row, clauses: &mut [Clause]) {
             lent = None;
         }
         clause.lent = lent;
+    }
+}
+
+/// "2 sacks leaves, 3 jerrycans water, all yesterday": a day that ends its sentence alone is of all that it told.
+fn lend_to_all(row: &Row, clauses: &mut [Clause]) {
+    const LITTLE: Cues = Cues::of(&[Cue::Some, Cue::ThatOne, Cue::Is, Cue::Was, Cue::Chatter, Cue::Morning]);
+    for at in 1..clauses.len() {
+        let here = &clauses[at];
+        let [(_, day)] = here.days[..] else { continue };
+        let ends = clauses.get(at + 1).is_none_or(|next| next.sentence != here.sentence);
+        let alone = row.nodes[here.range()].iter().all(|node| node.when().is_some() || node.any(&LITTLE));
+        let first = clauses.partition_point(|clause| clause.sentence < here.sentence);
+        let open = clauses[first..at].iter().all(|before| before.days.is_empty() && !before.asks && !before.habit);
+        if ends && alone && open {
+            for before in &mut clauses[first..at] {
+                before.lent = Some(day);
+            }
+        }
     }
 }
 

@@ -183,8 +183,23 @@ impl Reader<'_> {
         let (temp_before, temp_after) = within(&THERMO, LINKS);
         let another = self.facts.iter().any(|(_, told)| matches!(told.what, What::Temperature { .. }));
         let medium = if outside_before || (outside_after && !tank_before) { Medium::Air } else { Medium::Tank };
+        if let Some(medium) = self.a_reading_alone(clause, at) {
+            return (true, medium);
+        }
         let carried = another && (outside_before || tank_before || outside_after || self.only_a_number(clause));
         (temp_before || temp_after || carried, medium)
+    }
+
+    /// "pH 6.4, tank 23, air 29": the tank or the air and a number alone, in a report of what was measured.
+    fn a_reading_alone(&self, clause: &Clause, at: usize) -> Option<Medium> {
+        const WHERE: Cues = Cues::of(&[Cue::Tank, Cue::Outside]);
+        const LITTLE: Cues = Cues::of(&[Cue::Is, Cue::Colon, Cue::My, Cue::In]);
+        const MEASURED: Cues = Cues::of(&[Cue::Gauge, Cue::Ph, Cue::Temp]);
+        let value = self.node(at).number()?.value;
+        let plain = |i: usize| i == at || self.node(i).any(&WHERE) || self.node(i).any(&LITTLE);
+        let named = clause.range().find(|&i| self.node(i).any(&WHERE))?;
+        let reads = self.anywhere(&MEASURED) && (5.0..=120.0).contains(&value) && clause.range().all(plain);
+        reads.then(|| if self.has(named, Cue::Outside) { Medium::Air } else { Medium::Tank })
     }
 
     /// "air 18 tank 26.5", "inside 31 outside 24": two numbers and nothing fed, each behind where it was read.
@@ -206,7 +221,8 @@ impl Reader<'_> {
 
     /// "temp yesterday 24, today 26": a day and a number, right after what was measured.
     fn only_a_number(&self, clause: &Clause) -> bool {
-        const BESIDE: Cues = Cues::of(&[Cue::Is, Cue::Was, Cue::Now, Cue::And, Cue::Chatter, Cue::Morning]);
+        const BESIDE: Cues =
+            Cues::of(&[Cue::Is, Cue::Was, Cue::Now, Cue::And, Cue::Chatter, Cue::Morning, Cue::In, Cue::Tank]);
         let before = self.clause_before(clause);
         let measured = |told: &What| matches!(told, What::Temperature { .. });
         let told = before.is_some_and(|before| {

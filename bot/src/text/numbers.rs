@@ -85,6 +85,8 @@ fn number_at(row: &Row, at: usize) -> Option<(Number, usize)> {
         }
         while let Some(NumberWord::Scale(by)) = word(next) {
             number.value *= by;
+            // "3 quarters"
+            number.fraction |= by < 1.0;
             next += 1;
         }
         return Some((number, next));
@@ -130,9 +132,12 @@ fn number_at(row: &Row, at: usize) -> Option<(Number, usize)> {
                 let (more, next) = more.unwrap_or((0.0, at + 2));
                 Some((Number::plain(by * times + more), next))
             }
-            _ => Some((Number::plain(by), at + 1)),
+            _ => (by > 1.0).then_some((Number::plain(by), at + 1)),
         },
-        NumberWord::Value(_) => Some(words(row, at)),
+        NumberWord::Value(_) => {
+            let (number, next) = words(row, at);
+            Some((Number { fraction: number.value < 1.0 && number.value > 0.0, ..number }, next))
+        }
     }
 }
 

@@ -1,5 +1,6 @@
 //! Orders: texts that speak to the bot itself, and whom a field worker speaks for.
 
+use super::clauses::Clause;
 use super::nodes::{Kind, Node, When};
 use super::notions::{CONTROLS, Cue, Cues};
 use super::reader::Reader;
@@ -54,6 +55,7 @@ impl Reader<'_> {
                             Cue::Is,
                             Cue::Now,
                             Cue::Still,
+                            Cue::Again,
                             Cue::And,
                         ]))
                         && node.meaning.number != Some(super::notions::NumberWord::Article)
@@ -108,6 +110,7 @@ impl Reader<'_> {
             Cue::Send,
             Cue::Texts,
             Cue::Reminders,
+            Cue::Latest,
         ]);
         let nodes = &self.row.nodes;
         if nodes.len() > LONGEST {
@@ -137,7 +140,9 @@ impl Reader<'_> {
         // "delete my last message" is listed as what it is.
         let undo = |control: u8| CONTROLS[usize::from(control)].1 == Control::Undo;
         let listed = nodes.iter().any(|node| node.kind == Kind::Phrase && node.meaning.control.is_some_and(undo));
-        if !whole || listed {
+        if whole && !stops && says(Cue::Erase) && says(Cue::Texts) && says(Cue::Latest) {
+            Some(Control::Undo)
+        } else if !whole || listed {
             None
         } else if says(Cue::Erase) && says(Cue::OwnData) && says(Cue::My) && !stops {
             Some(Control::Forget)
@@ -344,7 +349,12 @@ impl Reader<'_> {
             (day(first) != day(second)).then_some((first, second))
         });
         let Some((first, second)) = either else { return };
-        let Some(clause) = self.clause_at(first) else { return };
+        // "didn't feed yesterday or today" denies both.
+        let denied = |clause: &Clause| {
+            let not = |at: usize| self.has(at, Cue::PutNot) || self.has(at, Cue::Put) && self.denied(clause, at);
+            clause.range().any(not)
+        };
+        let Some(clause) = self.clause_at(first).filter(|clause| !denied(clause)) else { return };
         let sentence = self.sentence(clause);
         self.doubt_the_day(sentence.from..sentence.to, first..second + 1);
     }

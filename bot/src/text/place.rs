@@ -62,11 +62,17 @@ impl Reader<'_> {
         let here: Vec<&What> =
             self.facts.iter().filter(|(at, _)| clause.range().contains(at)).map(|(_, told)| &told.what).collect();
         let place = self.facts.iter().any(|(_, told)| matches!(told.what, What::Place { .. }));
-        if place || !here.into_iter().any(told) {
+        let new = clause.has(Cue::NewTank) && !clause.asks;
+        // "tank 1000 L, black, in Swabi"
+        let sentence = self.sentence(clause);
+        let alone = clause.range().all(|at| self.leads_to_name(at) || self.nameable(at))
+            && self.facts.iter().any(|(at, fact)| (sentence.from..sentence.to).contains(at) && told(&fact.what));
+        if place || !(new || alone || here.into_iter().any(told)) {
             return;
         }
         let name = |at: usize| self.node(at).unknown() && !self.node(at).used && self.row.written_large(self.node(at));
-        let start = (clause.from + 1..clause.to).find(|&at| name(at) && self.has(at - 1, Cue::In));
+        let leads = Cues::of(&[Cue::In, Cue::At]);
+        let start = (clause.from + 1..clause.to).find(|&at| name(at) && self.node(at - 1).any(&leads));
         if let Some((start, end)) = start.and_then(|start| Some((start, self.name_end(start, clause.to)?))) {
             self.name_place(start, end);
         }

@@ -140,7 +140,8 @@ fn quantity_at(row: &Row, at: usize) -> Option<(Quantity, usize)> {
     {
         return Some((full(Number::plain(1.0 + sign * fraction), unit), after));
     }
-    if node.has(Cue::Other) {
+    // "lit a fire", "the whole kitchen": a word that is a unit only where it is counted.
+    if node.any(&Cues::of(&[Cue::Other, Cue::Cook, Cue::Modifier])) {
         return None;
     }
     match unit {

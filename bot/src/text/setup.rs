@@ -103,11 +103,18 @@ impl Reader<'_> {
             } else if let Some(tank) = tank.filter(|_| !thing_next && !in_tank) {
                 self.tell(at, None, What::Tank { litres: round(litres, 2) });
                 self.use_up([at, tank]);
-            } else if !thing_next && store.is_none() && self.is_its_size(clause, at) {
+            } else if !thing_next && store.is_none() && (self.is_its_size(clause, at) || self.cubic_alone(clause, at)) {
                 self.tell(at, None, What::Tank { litres: round(litres, 2) });
                 self.use_up([at]);
             }
         }
+    }
+
+    /// "digester is buried, 6 m3": so many cubic metres are a tank's, where a tank was spoken of.
+    fn cubic_alone(&self, clause: &Clause, at: usize) -> bool {
+        let cubic = self.node(at).quantity().is_some_and(|q| q.unit == Some(UnitWord::Volume(1000.0)));
+        let tank = self.sentence(clause).cues.any(&Cues::of(&[Cue::Tank, Cue::NewTank]));
+        cubic && tank && clause.range().all(|i| i == at || self.joins(i))
     }
 
     /// "started the tank with 80 kg dung and it is 1200 litres": what was named before is so big.
@@ -228,7 +235,12 @@ impl Reader<'_> {
             // "it is buried up to the neck": of what else would this text speak?
             let little = Cues::of(&[Cue::Is, Cue::In, Cue::To, Cue::Of, Cue::Buried, Cue::Chatter]);
             let itself = cue == Cue::Buried && clause.has(Cue::Is) && clause.range().all(|i| self.node(i).any(&little));
-            if (alone || about || itself) && !other && !self.denied(clause, at) && !self.node(at).used {
+            let bare = clause.range().all(|i| i == at || self.node(i).any(&little))
+                && self.clause_before(clause).is_some_and(|before| {
+                    let tank = |told: &What| matches!(told, What::Tank { .. });
+                    self.facts.iter().any(|(i, told)| before.range().contains(i) && tank(&told.what))
+                });
+            if (alone || about || itself || bare) && !other && !self.denied(clause, at) && !self.node(at).used {
                 self.tell(at, None, What::Walls { look });
                 self.use_up([at]);
             }
@@ -236,6 +248,7 @@ impl Reader<'_> {
     }
 
     fn people(&mut self, clause: &Clause) {
+        self.me_and_mine(clause);
         for at in clause.range() {
             let node = self.node(at);
             let Some(number) = node
@@ -283,6 +296,44 @@ impl Reader<'_> {
             at = folk + 1;
         }
         more
+    }
+
+    /// "just me and my two sons": a text of nothing but who lives there, told by one of them.
+    fn me_and_mine(&mut self, clause: &Clause) {
+        const LITTLE: Cues = Cues::of(&[
+            Cue::And,
+            Cue::With,
+            Cue::My,
+            Cue::Only,
+            Cue::Chatter,
+            Cue::Is,
+            Cue::WeAre,
+            Cue::PeopleAre,
+            Cue::In,
+            Cue::Indoors,
+            Cue::Modifier,
+            Cue::Colon,
+        ]);
+        let folk = |at: usize| self.node(at).any(&Cues::of(&[Cue::Folk, Cue::People]));
+        let plain = |at: usize| {
+            let node = self.node(at);
+            node.number().is_some_and(|n| n.value.fract() == 0.0) || node.any(&LITTLE) || folk(at)
+        };
+        let sentence = self.sentence(clause);
+        let all = sentence.from..sentence.to;
+        let me = all.clone().find(|&at| self.has(at, Cue::Myself));
+        let said = all.clone().filter(|&at| folk(at) && !self.has(at, Cue::Myself) && self.node(at).feed().is_none());
+        let said: Vec<usize> = said.collect();
+        let whole = all.clone().all(|at| plain(at) || self.node(at).mark().is_some());
+        let told = self.facts.iter().any(|(_, told)| matches!(told.what, What::People { .. }));
+        let (Some(me), false) = (me, said.is_empty() || told || !whole) else { return };
+        let count = |at: usize| {
+            let number = (all.start..at).rev().take(2).find_map(|i| self.node(i).number());
+            number.map_or(1, |number| number.value as u32)
+        };
+        let count = 1 + said.iter().map(|&at| count(at)).sum::<u32>();
+        self.tell(me, None, What::People { count });
+        self.use_up(all);
     }
 
     fn counts(&self, at: usize) -> bool {

@@ -282,6 +282,8 @@ impl Reader<'_> {
             Cue::Smell,
             Cue::Stove,
         ]));
+        // "changed the hose": somebody did, and it is well.
+        let ours = ours && !(self.has(at, Cue::Odd) && at + 1 < clause.to && self.has(at + 1, Cue::My));
         let of = ours || self.has(at, Cue::Wrong) && !self.said_of_another(clause, at);
         if of && !clause.asks && !self.endangers(clause) && !self.denied(clause, at) {
             self.use_up([at]);

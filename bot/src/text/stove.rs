@@ -14,7 +14,7 @@ impl Reader<'_> {
         if clause.plan || clause.has(Cue::How) && clause.has(Cue::AskDigestate) {
             return;
         }
-        let flame = clause.any(&FLAMES);
+        let flame = clause.any(&FLAMES) || self.flame_goes_on(clause);
         let stove = clause.any(&Cues::of(&[Cue::Stove, Cue::Lights]))
             || clause.has(Cue::Burning) && !clause.has(Cue::BurnThing);
         let earlier = self.anywhere(&FLAMES);
@@ -54,6 +54,37 @@ impl Reader<'_> {
             let words: Vec<usize> = clause.range().filter(|&i| self.node(i).any(&FLAMES)).collect();
             self.use_up(words);
         }
+    }
+
+    /// "blue flame but small", "... on Sunday, weak yesterday": a clause of nothing but a look, after one of the flame.
+    fn flame_goes_on(&self, clause: &Clause) -> bool {
+        const LOOKS: Cues = Cues::of(&[
+            Cue::Weak,
+            Cue::Blue,
+            Cue::Yellow,
+            Cue::GoesOut,
+            Cue::Is,
+            Cue::Was,
+            Cue::Now,
+            Cue::Still,
+            Cue::Chatter,
+            Cue::And,
+            Cue::Modifier,
+            Cue::Some,
+            Cue::About,
+            Cue::Morning,
+        ]);
+        let before = self.clause_before(clause).filter(|before| !before.any(&Cues::of(&[Cue::Gas, Cue::GasBag])));
+        let told = before.is_some_and(|before| {
+            let look = |told: &Told| matches!(told.what, What::Flame { .. });
+            self.facts.iter().any(|(at, told)| before.range().contains(at) && look(told))
+        });
+        told && clause.range().all(|at| {
+            let node = self.node(at);
+            node.when().is_some()
+                || node.any(&LOOKS) && node.feed().is_none()
+                || node.meaning.level == Some(GasLevel::Low)
+        })
     }
 
     /// "small boy": what the word right before somebody says is of them, or of a thing that burns.
@@ -117,6 +148,9 @@ impl Reader<'_> {
         let weak = self.node(at).has(Cue::Weak);
         if !flame && !(stove && weak) {
             return false;
+        }
+        if !clause.any(&FLAMES) && flame {
+            return true;
         }
         let near = |cues: &Cues| {
             let before = (clause.from..at).rev().find(|&i| self.node(i).any(cues)).map(|i| at - i);
@@ -270,7 +304,10 @@ impl Reader<'_> {
             let node = self.node(at);
             let lasted = node.has(Cue::Lasted) && timed;
             // "a small boy burnt the curtain with the gas"
-            let of_gas = !flame_first(at) && !lasted && !self.said_of_folk(clause, at);
+            // "a bit of water, bag full"
+            let of_food = node.quantity().is_some()
+                && (at + 1..clause.to.min(at + 3)).any(|i| self.node(i).feed().is_some() || self.has(i, Cue::Water));
+            let of_gas = !flame_first(at) && !lasted && !of_food && !self.said_of_folk(clause, at);
             let Some(level) = node.meaning.level.filter(|_| !node.used && near(at) && of_gas) else {
                 continue;
             };

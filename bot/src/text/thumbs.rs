@@ -110,6 +110,7 @@ fn meant<'a>(tokens: &Tokens, lexicon: &'a Lexicon, at: usize) -> Option<&'a str
     let counted = earlier.feed.is_some() && !earlier.cues.has(Cue::Put);
     let mut beside = later.cues;
     beside.remove(Cue::Chatter);
+    beside.remove(Cue::ThatOne);
     let done = later.cues.has(Cue::Put) || beside == Cues::of(&[Cue::Other]);
     let named = word(next) && (article || later.cues.has(Cue::My) || done && !counted);
     let led = length || named && !counts(&later);

@@ -50,7 +50,8 @@ pub fn join(row: &mut Row, today: NaiveDate) {
             if node.has(Cue::Other) && matches!(word, DayWord::Weekday(_)) {
                 node.meaning = Default::default();
             }
-            let since = out.last().is_some_and(|node| node.has(Cue::Since));
+            // "a cup of lime in, yesterday": what goes in, and no length of time.
+            let since = out.last().is_some_and(|node| node.has(Cue::Since) && !node.has(Cue::In));
             // Where such words follow what they are said of.
             let since_after = row.lexicon.habits.negation == Side::After && cue(next, Cue::Since);
             node.kind = Kind::When(match when {

@@ -41,6 +41,8 @@ impl Reader<'_> {
             && !clause.has(Cue::Put)
             && !doing;
         match amount.what {
+            // "got the drum yesterday", "puts the big pot": the thing itself.
+            Piece::Amount(q) if q.implied && self.is_the_thing(clause, amount.at) => false,
             Piece::Amount(q) if q.implied || q.unit.is_none() => {
                 clause.any(&Cues::of(&[Cue::Put])) && q.unit.is_some() && !gas_talk
             }
@@ -72,6 +74,11 @@ impl Reader<'_> {
         }
     }
 
+    fn is_the_thing(&self, clause: &Clause, at: usize) -> bool {
+        let lead = (clause.from..at).rev().find(|&i| !self.has(i, Cue::Modifier) || self.has(i, Cue::My));
+        self.row.lexicon.habits.part == Side::After && lead.is_some_and(|i| self.has(i, Cue::My))
+    }
+
     /// A feed named with no amount: told as fed only where feeding is spoken of or nothing else is.
     pub(super) fn bare_counts(&self, clause: &Clause, from: usize, to: usize, doing: bool) -> bool {
         let cooks =
@@ -83,10 +90,17 @@ impl Reader<'_> {
         if !doing && (from..=to).all(|i| self.node(i).feed() == Some(Feed::Digestate)) {
             return false;
         }
+        // "dome of bricks": what the tank is made of.
+        let built = |i: usize| matches!(self.node(i).feed(), Some(Feed::Soil | Feed::Wood | Feed::Plastic));
+        if !doing && clause.any(&Cues::of(&[Cue::Tank, Cue::GasBag])) && (from..=to).any(built) {
+            return false;
+        }
         let blocks = [Sign::InletBlocked, Sign::OutletBlocked, Sign::GasLineBlocked];
         let named_blocked = |i: usize| self.node(i).meaning.sign.is_some_and(|sign| blocks.contains(&sign));
         let blocked = self.facts.iter().rev().take(8).any(|(at, told)| {
-            clause.range().contains(at) && matches!(told.what, What::Sign { sign } if blocks.contains(&sign))
+            let sentence = self.sentence(clause);
+            (sentence.from..sentence.to).contains(at)
+                && matches!(told.what, What::Sign { sign } if blocks.contains(&sign))
         });
         if cooks
             || burns

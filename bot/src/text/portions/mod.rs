@@ -14,7 +14,7 @@ mod unfed;
 
 use super::clauses::Clause;
 use super::nodes::Kind;
-use super::notions::{Cue, Cues, UnitWord};
+use super::notions::{BEASTS, Cue, Cues, UnitWord};
 use super::reader::Reader;
 use super::reading::{About, LONG_AGO, Told};
 use atoms::{Atom, Piece, Thing};
@@ -89,6 +89,11 @@ impl Reader<'_> {
             self.doubt(About::Amount, clause.from, clause.to);
             return;
         }
+        let put_later = self.put_in_after(&clause);
+        if put_later {
+            clause.cues.insert(Cue::Put);
+            clause.cues.remove(Cue::Elsewhere);
+        }
         if clause.has(Cue::AsUsual)
             && !clause.any(&Cues::of(&[Cue::OutletUsual, Cue::Smell]))
             && !clause.asks
@@ -125,7 +130,7 @@ impl Reader<'_> {
             self.use_up(atoms.iter().map(|atom| atom.at));
             return;
         }
-        if self.for_people(&clause, &atoms) {
+        if !put_later && self.for_people(&clause, &atoms) {
             self.use_up(atoms.iter().map(|atom| atom.at));
             return;
         }
@@ -165,6 +170,35 @@ impl Reader<'_> {
         let told: Vec<(usize, Told)> = (0..told.len()).filter(|&at| !twice(at)).map(|at| told[at].clone()).collect();
         let kept = |told: &&(usize, Told)| !matches!(told.1.what, What::Fed { feed, amount: None, unit: None } if measured(feed));
         self.facts.extend(told.iter().filter(kept).cloned());
+    }
+
+    /// "the bread was stale, I put it in", "cooked too much rice so threw the rest in the tank": what a clause names, a
+    /// later one of its sentence puts in, naming nothing itself.
+    fn put_in_after(&self, clause: &Clause) -> bool {
+        const BESIDE: Cues = Cues::of(&[Cue::Put, Cue::Crops, Cue::Remove]);
+        let food = clause.range().any(|at| self.node(at).feed().is_some() && !self.node(at).used);
+        if !food || clause.any(&BESIDE) || clause.asks {
+            return false;
+        }
+        let after =
+            self.clauses.iter().filter(|next| next.from >= clause.to && next.sentence == clause.sentence).take(2);
+        after.into_iter().any(|next| {
+            let puts = next.range().find(|&at| self.has(at, Cue::Put) && self.node(at).kind == Kind::Phrase);
+            let that =
+                |at: usize| self.has(at, Cue::ThatOne) && self.node(at).quantity().is_none_or(|q| q.unit.is_none());
+            let names = |at: usize| {
+                let node = self.node(at);
+                let amount =
+                    node.number().is_some_and(|n| !n.weak) || node.quantity().is_some_and(|q| q.unit.is_some());
+                !that(at) && (node.feed().is_some() || amount || node.any(&BEASTS) || node.has(Cue::Water))
+            };
+            puts.is_some_and(|at| !self.denied(next, at))
+                && !next.plan
+                && !next.asks
+                && !next.any(&Cues::of(&[Cue::PutNot, Cue::ToOthers, Cue::Crops]))
+                && next.range().any(that)
+                && !next.range().any(names)
+        })
     }
 
     /// What was bought, eaten or cooked by the family went into no digester.
