@@ -6,6 +6,7 @@
 use super::fold::{fold, unstretched};
 use super::fuzzy::Fuzzy;
 use super::notions::{Cue, Cues, Meaning, OF_PERIL};
+use super::script;
 use super::vowels::Vowelless;
 use super::wordlist::{Habits, WordList};
 use include_dir::{Dir, include_dir};
@@ -93,6 +94,9 @@ pub(super) fn built_in_files() -> impl Iterator<Item = (String, &'static str)> {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct WordId(u32);
 
+/// Other words that sound like one.
+pub type Twins = [Option<WordId>; 4];
+
 /// One language, ready.
 #[derive(Debug)]
 pub struct Lexicon {
@@ -113,7 +117,8 @@ pub struct Lexicon {
     said: Vec<Meaning>,
     fuzzy: Fuzzy,
     vowelless: Vowelless,
-    sounds: HashMap<Box<str>, u32>,
+    /// Words by how they sound: those in Latin letters, and those in another script that is read.
+    sounds: [HashMap<Box<str>, Vec<u32>>; 2],
 }
 
 impl Lexicon {
@@ -131,7 +136,7 @@ impl Lexicon {
             said: vec![Meaning::default()],
             fuzzy: Fuzzy::default(),
             vowelless: Vowelless::default(),
-            sounds: HashMap::new(),
+            sounds: Default::default(),
         };
         // By word: whether it helps to mean anything, so that a misspelling may be read as it.
         let mut matters = Vec::new();
@@ -162,12 +167,12 @@ impl Lexicon {
         let tells = |&(word, &id): &(&Box<str>, &u32)| matters[id as usize] && !short.contains(&**word);
         let telling = || made.words.iter().filter(tells).map(|(word, &id)| (id, &**word));
         (made.fuzzy, made.vowelless) = (Fuzzy::new(telling()), Vowelless::new(telling()));
-        let mut sounds = HashMap::new();
+        let mut sounds: [HashMap<Box<str>, Vec<u32>>; 2] = Default::default();
         let mut words: Vec<(&Box<str>, &u32)> = made.words.iter().collect();
         words.sort_by_key(|&(_, &id)| id);
         for (word, &id) in words {
             if matters[id as usize] && word.chars().count() >= 3 {
-                sounds.entry(made.sound(word).into_boxed_str()).or_insert(id);
+                sounds[usize::from(script::devanagari(word))].entry(made.sound(word).into_boxed_str()).or_default().push(id);
             }
         }
         made.sounds = sounds;
@@ -257,13 +262,47 @@ impl Lexicon {
                 return Some(id);
             }
         }
-        let sounded = self.sounds.get(self.sound(folded).as_str()).copied();
+        let sounded = self.sounding(folded, script::devanagari(folded)).first();
+        let sounded = sounded.or_else(|| self.in_other_script(folded).first()).copied();
         sounded.or_else(|| self.fuzzy.nearest(folded)).or_else(|| self.vowelless.meant(folded)).map(WordId)
+    }
+
+    /// The listed words that sound like `folded`, in Latin letters or in the other script.
+    fn sounding(&self, folded: &str, devanagari: bool) -> &[u32] {
+        self.sounds[usize::from(devanagari)].get(self.sound(folded).as_str()).map_or(&[], |words| words)
+    }
+
+    /// The words that sound like `folded` and are listed in another script: "खिचड़ी" is "khichdi". The vowel of "bag" has
+    /// no letter of its own there: "बैग" is it as well.
+    fn in_other_script(&self, folded: &str) -> &[u32] {
+        let devanagari = script::devanagari(folded);
+        let least = if devanagari { 2 } else { 3 };
+        let found = if folded.chars().count() < least { &[] } else { self.sounding(folded, !devanagari) };
+        if found.is_empty() && devanagari { self.sounding(&folded.replace('\u{948}', "\u{93e}"), false) } else { found }
+    }
+
+    /// Other spellings of a listed word and its twins in another script, so that a phrase is the same in any of them. An
+    /// ordinary word has none: "kaam" (work) is not "kam" (little).
+    pub fn twins(&self, folded: &str, word: WordId) -> Twins {
+        let ordinary = self.step(0, word).and_then(|node| self.meaning(node)).is_some_and(|m| m.cues.has(Cue::Other));
+        let mut twins = Twins::default();
+        if ordinary {
+            return twins;
+        }
+        const SHORT: usize = 4;
+        let short = folded.chars().count() < SHORT;
+        let same = if short { &[] } else { self.sounding(folded, script::devanagari(folded)) };
+        let same = same.iter();
+        let all = same.chain(self.in_other_script(folded)).filter(|&&id| id != word.0);
+        for (twin, &id) in twins.iter_mut().zip(all) {
+            *twin = Some(WordId(id));
+        }
+        twins
     }
 
     /// `folded` with the letters made one that the language's writers mix up.
     fn sound(&self, folded: &str) -> String {
-        let mut word = folded.to_owned();
+        let mut word = script::latin(folded).unwrap_or_else(|| folded.to_owned());
         for (from, to) in &self.habits.sounds {
             if word.contains(from.as_str()) {
                 word = word.replace(from.as_str(), to);

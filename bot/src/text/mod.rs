@@ -34,6 +34,7 @@ mod portions;
 mod quantities;
 mod reader;
 pub mod reading;
+mod script;
 mod setup;
 mod signs;
 mod slips;

@@ -3,7 +3,7 @@
 //! Takes tokens and a lexicon; gives a row of nodes, each a phrase with its meaning, a number, a mark, or a word that
 //! is not listed. Later stages make nodes richer; none looks at letters again except to quote them.
 
-use super::lexicon::{Lexicon, WordId};
+use super::lexicon::{Lexicon, Twins, WordId};
 use super::notions::{Cue, Cues, DayWord, Meaning, NumberWord, UnitWord};
 use super::thumbs;
 use super::tokens::{Mark, Token, TokenKind, Tokens};
@@ -166,7 +166,7 @@ impl<'a> Row<'a> {
                         .exact(folded)
                         .or_else(|| lexicon.elided(folded))
                         .or_else(|| lexicon.meant(folded))
-                        .map_or(Found::None, Found::One)
+                        .map_or(Found::None, |word| Found::One(word, lexicon.twins(folded, word)))
                 }
                 _ => Found::None,
             });
@@ -204,7 +204,7 @@ impl<'a> Row<'a> {
                         continue;
                     }
                     None => {
-                        let known = matches!(words[at], Found::One(_));
+                        let known = matches!(words[at], Found::One(..));
                         let mut meaning = Meaning::default();
                         if known {
                             meaning.cues.insert(Cue::Other);
@@ -220,15 +220,24 @@ impl<'a> Row<'a> {
 
     /// The longest phrase that starts at token `at`. A hyphen may stand for a space.
     fn longest(&self, words: &[Found], at: usize, figures: bool) -> Option<(Meaning, usize)> {
-        let mut node = 0;
+        const WAYS: usize = 8;
+        let mut ways = vec![0];
         let mut best = None;
         let mut next = at;
         while next < words.len() {
-            match words[next] {
-                Found::One(word) => match self.lexicon.step(node, word) {
-                    Some(step) => node = step,
-                    None => break,
-                },
+            let own = match words[next] {
+                Found::One(word, twins) => {
+                    let steps = |word| ways.iter().filter_map(move |&node| self.lexicon.step(node, word));
+                    let mut on: Vec<u32> = steps(word).collect();
+                    let own = on.len();
+                    on.extend(twins.into_iter().flatten().flat_map(steps));
+                    on.truncate(WAYS);
+                    if on.is_empty() {
+                        break;
+                    }
+                    ways = on;
+                    own
+                }
                 Found::None => match self.tokens.list[next].kind {
                     TokenKind::Mark(Mark::Dash) if next > at && self.tokens.list[next].glued => {
                         next += 1;
@@ -237,9 +246,12 @@ impl<'a> Row<'a> {
                     // Digits may stand in a phrase ("km 2"): not listed, so the phrase ends.
                     _ => break,
                 },
-            }
+            };
             next += 1;
-            if let Some(meaning) = self.lexicon.meaning(node).filter(|m| figures || !m.cues.has(Cue::InWords)) {
+            let meant = |&node: &u32| self.lexicon.meaning(node).filter(|m| figures || !m.cues.has(Cue::InWords));
+            // Alone, a word means what it means as it is typed.
+            let said = if next == at + 1 { &ways[..own.min(ways.len())] } else { &ways[..] };
+            if let Some(meaning) = said.iter().find_map(meant) {
                 best = Some((*meaning, next));
             }
         }
@@ -314,7 +326,8 @@ impl<'a> Row<'a> {
 #[derive(Debug, Clone, Copy)]
 pub(super) enum Found {
     None,
-    One(WordId),
+    /// As it is typed, and what sounds like it.
+    One(WordId, Twins),
 }
 
 fn number_meaning(number: NumberWord) -> Meaning {
