@@ -13,6 +13,7 @@ pub fn join(row: &mut Row) {
     while at < row.nodes.len() {
         if !(peel(row, at)
             || dung(row, at)
+            || bones(row, at)
             || starch_water(row, at)
             || soapy(row, at)
             || leftover(row, at)
@@ -258,6 +259,24 @@ fn dung(row: &mut Row, at: usize) -> bool {
     let Some(feed) = feed else { return false };
     set(row, at, next, feed);
     true
+}
+
+/// "fish bones", "machhli ki haddi": bones, of whatever beast.
+fn bones(row: &mut Row, at: usize) -> bool {
+    let flesh = |node: &Node| matches!(node.feed(), Some(Feed::Fish | Feed::Meat)) && node.kind == Kind::Phrase;
+    let bone = |node: &Node| node.feed() == Some(Feed::Bone) && node.kind == Kind::Phrase;
+    let (next, of) = after(row, at);
+    let (Some(second), first) = (row.nodes.get(next), &row.nodes[at]) else { return false };
+    let joined = of || next == at + 1;
+    let found = joined
+        && match row.lexicon.habits.part {
+            Side::Before => of && bone(first) && flesh(second),
+            _ => flesh(first) && bone(second) || of && bone(first) && flesh(second),
+        };
+    if found {
+        set(row, at, next, Feed::Bone);
+    }
+    found
 }
 
 /// "rice water", "agua de hervir fideos", "chawal ka pani".

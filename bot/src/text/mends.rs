@@ -225,6 +225,7 @@ impl Reader<'_> {
                 all.filter(|&at| at >= from).collect()
             }
         };
+        let kept_from_contrast = contrast.is_some();
         let first = kept.iter().copied().find(|&at| self.mendable(at));
         let (mut amount, mut unit, mut feed, mut doubt) = (None, None, None, None);
         let said = |reader: &Self, at: usize| (!reader.node(at).used).then(|| reader.node(at).kind);
@@ -250,6 +251,10 @@ impl Reader<'_> {
                 Some(Kind::Phrase) if feed.is_none() => feed = self.beast_at(at).or(self.node(at).feed()),
                 _ => {}
             }
+        }
+        // "gobar 4 nahi 6 kg tha": of what it was is said with what is taken back.
+        if second && feed.is_none() && amount.is_some() && kept_from_contrast {
+            feed = (0..self.row.nodes.len()).find_map(|at| self.node(at).feed());
         }
         if unit.is_none() && amount.is_some() && feed.is_some_and(counted) {
             unit = Some(Unit::Of(Measure::Piece));

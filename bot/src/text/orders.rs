@@ -57,6 +57,7 @@ impl Reader<'_> {
                             Cue::Still,
                             Cue::Again,
                             Cue::And,
+                            Cue::Only,
                         ]))
                         && node.meaning.number != Some(super::notions::NumberWord::Article)
                     {

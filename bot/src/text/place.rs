@@ -80,7 +80,7 @@ impl Reader<'_> {
 
     fn is_told_of(&self, at: usize) -> bool {
         let node = self.node(at);
-        self.is_of_the_digester(at) || node.meaning.sign.is_some() || node.any(&Cues::of(&[Cue::Smell, Cue::Leak]))
+        self.is_of_the_digester(at) || node.any(&Cues::of(&[Cue::Smell, Cue::Leak, Cue::Water]))
     }
 
     /// "tanki chhune se haath jalta hai": no place is named where the digester is spoken of.

@@ -314,6 +314,12 @@ impl<'a> Reader<'a> {
                 {
                     return false;
                 }
+                // "jam hai kuch bahar nahi aata": where the verb ends what is told, the denial after it is of something else.
+                const ENDS: Cues = Cues::of(&[Cue::Is, Cue::Was, Cue::ComesOut, Cue::GoesIn]);
+                let not_next = || at + 1 < clause.to && self.node(at + 1).any(&after_only);
+                if side == Side::After && node.kind == Kind::Phrase && node.any(&ENDS) && !not_next() {
+                    return false;
+                }
                 steps += 1;
                 if steps > 3 {
                     return false;
@@ -334,11 +340,15 @@ impl<'a> Reader<'a> {
                 && rest.clone().next().is_some_and(|at| self.node(at).any(&NO))
                 && rest.clone().skip(1).all(|at| self.node(at).any(&Cues::of(&[Cue::Is, Cue::Was])))
         };
-        // "न बदबू है न कीड़े न झाग": neither this nor that.
+        // "न बदबू है न कीड़े न झाग", "na awaz na boo": neither this nor that.
         let neither = || {
+            const VERBS: Cues = Cues::of(&[Cue::Is, Cue::Was, Cue::Put, Cue::Cook, Cue::ComesOut, Cue::GoesIn]);
             let not = |at: usize| self.node(at).kind == Kind::Phrase && self.has(at, Cue::Not);
-            let nots =
-                clause.range().filter(|&at| not(at) && at + 1 < clause.to && self.node(at + 1).meaning.sign.is_some());
+            let of_what_follows = |&at: &usize| {
+                let next = (at + 1 < clause.to).then(|| self.node(at + 1));
+                not(at) && next.is_some_and(|next| next.mark().is_none() && !next.any(&VERBS))
+            };
+            let nots = clause.range().filter(of_what_follows);
             first > clause.from && not(first - 1) && nots.count() >= 2
         };
         inside

@@ -169,6 +169,13 @@ impl Reader<'_> {
                 .range()
                 .find(|&at| self.node(at).any(&says) && !self.node(at).used && self.node(at).feed().is_none());
             let Some(said) = said else { continue };
+            // "a thick crust": the crust is.
+            let crust = |(told_at, told): &(usize, super::reading::Told)| {
+                clause.range().contains(told_at) && told.what == What::Sign { sign: Sign::Scum }
+            };
+            if sign == Sign::ThickSlurry && self.facts.iter().any(crust) {
+                continue;
+            }
             let thing = clause
                 .range()
                 .filter(|&at| {
@@ -285,6 +292,11 @@ impl Reader<'_> {
         // "changed the hose": somebody did, and it is well.
         let ours = ours && !(self.has(at, Cue::Odd) && at + 1 < clause.to && self.has(at + 1, Cue::My));
         let of = ours || self.has(at, Cue::Wrong) && !self.said_of_another(clause, at);
+        // "one problem, worms in the slurry": what is wrong is told.
+        let told = |(at, told): &(usize, super::reading::Told)| {
+            clause.range().contains(at) && matches!(told.what, What::Sign { .. })
+        };
+        let of = of && !self.facts.iter().any(told);
         if of && !clause.asks && !self.endangers(clause) && !self.denied(clause, at) {
             self.use_up([at]);
             self.doubt(About::Sign, clause.from, clause.to);

@@ -30,6 +30,11 @@ impl Reader<'_> {
                 continue;
             }
             let colour = node.has(Cue::Blue) || node.has(Cue::Yellow);
+            // "chhoti si aag lag gayi": a small fire is no weak flame.
+            let fire = |i: usize| self.node(i).meaning.sign == Some(Sign::Fire) && self.node(i).kind == Kind::Phrase;
+            if node.any(&Cues::of(&[Cue::Weak])) && (at + 1..clause.to).any(fire) {
+                continue;
+            }
             let look = if node.has(Cue::NoLight) && (flame || stove || cooks || earlier)
                 || node.has(Cue::Lights) && self.denied(clause, at) && (flame || stove || cooks || earlier)
             {
@@ -176,7 +181,9 @@ impl Reader<'_> {
             .range()
             .filter(|&at| self.node(at).any(&Cues::of(&[Cue::Gas, Cue::GasBag])) && !self.node(at).used)
             .collect();
-        let bags: Vec<usize> = clause.range().filter(|&at| self.is_bag(at)).collect();
+        // "polythene tana hai, greenhouse jaisa": a cover over the tank.
+        let cover = clause.has(Cue::Greenhouse);
+        let bags: Vec<usize> = clause.range().filter(|&at| self.is_bag(at) && !cover).collect();
         let Some(&thing) = things.first().or(bags.first()) else {
             self.gas_goes_on(clause);
             return;
@@ -303,11 +310,13 @@ impl Reader<'_> {
         for at in clause.range() {
             let node = self.node(at);
             let lasted = node.has(Cue::Lasted) && timed;
+            // "pipe me pani bhar gaya": full of water.
+            let of_water = node.meaning.level == Some(Full) && at > clause.from && self.has(at - 1, Cue::Water);
             // "a small boy burnt the curtain with the gas"
             // "a bit of water, bag full"
             let of_food = node.quantity().is_some()
                 && (at + 1..clause.to.min(at + 3)).any(|i| self.node(i).feed().is_some() || self.has(i, Cue::Water));
-            let of_gas = !flame_first(at) && !lasted && !of_food && !self.said_of_folk(clause, at);
+            let of_gas = !flame_first(at) && !lasted && !of_food && !of_water && !self.said_of_folk(clause, at);
             let Some(level) = node.meaning.level.filter(|_| !node.used && near(at) && of_gas) else {
                 continue;
             };
@@ -332,7 +341,10 @@ impl Reader<'_> {
         }
         // "no gas"
         let &gas = things.iter().find(|&&at| self.has(at, Cue::Gas) || self.has(at, Cue::GasBag))?;
-        let smelt = clause.any(&Cues::of(&[Cue::Smell, Cue::Leak, Cue::Escape, Cue::Hiss]));
+        // "badbu aur ph 5.8 gas kuch nahi": the smell has words of its own.
+        const SMELT: Cues = Cues::of(&[Cue::Smell, Cue::Leak, Cue::Escape, Cue::Hiss]);
+        let and = |at: usize| self.has(at, Cue::And) && self.node(at).kind == Kind::Phrase;
+        let smelt = clause.range().any(|at| self.node(at).any(&SMELT) && !(at..gas).any(and));
         (!smelt && self.denied(clause, gas) && !clause.any(&Cues::of(&[Cue::Put, Cue::Cook, Cue::Blocked]))
             || self.denied_at_once(clause, gas))
         .then_some((gas, GasLevel::None))
