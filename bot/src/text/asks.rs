@@ -43,7 +43,7 @@ impl Reader<'_> {
         }
         if clause.has(Cue::AskDigestate)
             || fertilizer
-                && clause.any(&Cues::of(&[Cue::How, Cue::HowMuch, Cue::CanI, Cue::What]))
+                && clause.any(&Cues::of(&[Cue::How, Cue::HowMuch, Cue::CanI, Cue::What, Cue::Or]))
                 && (clause.has(Cue::Fertilizer) || clause.has(Cue::Crops) && !put)
         {
             self.ask(Ask::Digestate);

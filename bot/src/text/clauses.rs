@@ -156,10 +156,17 @@ pub fn part(row: &Row) -> Vec<Clause> {
             _ if row.lexicon.habits.negation == Side::After
                 && node.kind == Kind::Phrase
                 && node.any(&Cues::of(&[Cue::Is, Cue::Was]))
-                && row.nodes.get(at + 1).is_some_and(|next| next.when().is_some()) =>
+                && row.nodes.get(at + 1).is_some_and(|next| next.when().is_some())
+                // "bhari thi 10 din pehle": a day that ends the sentence is of what stands before it.
+                && row.nodes.get(at + 2).is_some_and(|after| after.mark().is_none()) =>
             {
                 close(from, at + 1, sentence, false);
                 from = at + 1;
+            }
+            // "1 chammach phenyl gir gaya ab kya karu": what was done is told, and then asked about.
+            _ if node.kind == Kind::Phrase && node.has(Cue::Status) && tells_a_portion(row, from, at) => {
+                close(from, at, sentence, false);
+                from = at;
             }
             // "why is it yellow if yesterday it was blue": what was is told.
             _ if node.kind == Kind::Phrase && node.has(Cue::If) && was_otherwise(row, from, at) => {
@@ -202,6 +209,15 @@ pub fn part(row: &Row) -> Vec<Clause> {
     lend_to_all(row, &mut clauses);
     spread_plans(row, &mut clauses);
     clauses
+}
+
+/// Whether an amount is told that was put in or fell in, and nothing is asked of it.
+fn tells_a_portion(row: &Row, from: usize, at: usize) -> bool {
+    let told = &row.nodes[from..at];
+    let done = Cues::of(&[Cue::Put, Cue::Fell]);
+    told.iter().any(|node| node.kind == Kind::Phrase && node.any(&done))
+        && told.iter().any(|node| node.quantity().is_some_and(|q| !q.implied) || node.number().is_some())
+        && !told.iter().any(|node| node.any(&ASKING) || node.has(Cue::PutPlan))
 }
 
 /// "pus bicarbonato porque cheirava azedo": the word for "why" gives the reason of what was told before it.
@@ -320,7 +336,9 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
     made.habit = made.has(Cue::Habit);
     made.past = made.has(Cue::Was);
     made.present = made.has(Cue::Is) && !made.past || made.has(Cue::Now) || made.has(Cue::Still);
-    made.asks |= made.any(&ASKING);
+    // "the slurry straight on the beans or with water": which of the two is asked.
+    let either = made.has(Cue::Or) && made.has(Cue::Fertilizer) && made.has(Cue::Crops);
+    made.asks |= made.any(&ASKING) || either;
     made.plan = made.any(&Cues::of(&[Cue::Will, Cue::PutPlan])) && !made.asks
         // "sí, 3 kg" typed without its accent is no "if".
         || made.has(Cue::If) && !(to == from + 1 && row.nodes[from].meaning.control.is_some())
@@ -342,6 +360,15 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
             Some(When::Ago(days)) if !made.has(Cue::Start) => made.days.push((at, -days)),
             _ => {}
         }
+    }
+    // "budhwar wali dawat ka pulao aaj dala": beside another day, one that a thing is said to be of dates the thing.
+    let of_a_thing = |&(at, _): &(usize, i32)| {
+        let part = row.lexicon.habits.part == Side::After && at + 2 < to && row.nodes[at + 1].kind == Kind::Phrase;
+        let amount = |node: &Node| node.quantity().is_some() || node.number().is_some();
+        part && row.nodes[at + 1].any(&Cues::of(&[Cue::Of, Cue::Sized])) && !amount(&row.nodes[at + 2])
+    };
+    if made.days.iter().any(|day| !of_a_thing(day)) {
+        made.days.retain(|day| !of_a_thing(day));
     }
     // "yesterday 6 kg and now foam": now is a day of its own beside another.
     if !made.days.is_empty() {

@@ -187,7 +187,12 @@ impl Reader<'_> {
             return (true, medium);
         }
         let carried = another && (outside_before || tank_before || outside_after || self.only_a_number(clause));
-        (temp_before || temp_after || carried, medium)
+        // "tank 23.5, ph 6.9, gauge 7 cm": among readings, what stands behind the tank is its temperature.
+        let reading = at > clause.from
+            && self.node(at - 1).any(&IN_TANK)
+            && self.anywhere(&Cues::of(&[Cue::Ph, Cue::Gauge]))
+            && self.node(at).number().is_some_and(|n| (5.0..=60.0).contains(&n.value));
+        (temp_before || temp_after || carried || reading, medium)
     }
 
     /// "pH 6.4, tank 23, air 29": the tank or the air and a number alone, in a report of what was measured.

@@ -138,13 +138,24 @@ impl Reader<'_> {
             node.has(Cue::Not) || node.meaning.control.is_some_and(stop)
         };
         let stops = nodes.iter().any(|node| node.kind == Kind::Phrase && stops(node));
+        // "delete the message just sent", and not "delete all my messages and my number".
+        let texts = |at: usize| self.speaks_of(at, &Cues::of(&[Cue::Texts]));
+        let says_only_of_data = all.clone().any(|at| self.speaks_of(at, &Cues::of(&[Cue::OwnData])) && !texts(at));
         // "delete my last message" is listed as what it is.
         let undo = |control: u8| CONTROLS[usize::from(control)].1 == Control::Undo;
         let listed = nodes.iter().any(|node| node.kind == Kind::Phrase && node.meaning.control.is_some_and(undo));
+        let starts = |control: u8| CONTROLS[usize::from(control)].1 == Control::Start;
+        let starts = nodes.iter().any(|node| {
+            node.kind == Kind::Phrase && (node.has(Cue::Start) || node.meaning.control.is_some_and(starts))
+        });
         if whole && !stops && says(Cue::Erase) && says(Cue::Texts) && says(Cue::Latest) {
             Some(Control::Undo)
         } else if !whole || listed {
             None
+        } else if starts && !stops && says(Cue::Texts) && !says(Cue::Erase) {
+            Some(Control::Start)
+        } else if says(Cue::Erase) && says(Cue::Texts) && !says_only_of_data && !stops {
+            Some(Control::Undo)
         } else if says(Cue::Erase) && says(Cue::OwnData) && says(Cue::My) && !stops {
             Some(Control::Forget)
         } else if stops && says(Cue::Send) && says(Cue::Reminders) {

@@ -45,7 +45,10 @@ impl Reader<'_> {
                     .find(|&i| !self.node(i).has(Cue::In) && !self.node(i).has(Cue::Of))
                     .map_or(clause.from, |i| i + 1);
                 let mut start = end;
-                while start > clause.from && self.nameable(start - 1) && end - start < 3 {
+                // Where people say that they live, what is a listed word only by a changed letter is a name.
+                let sure = !self.has(at, Cue::In);
+                let name = |i: usize| self.nameable(i) || sure && self.row.misspelt(self.node(i));
+                while start > clause.from && name(start - 1) && end - start < 3 {
                     start -= 1;
                 }
                 if start < end {

@@ -4,7 +4,7 @@
 //! one node. Decides nothing about what is measured.
 
 use super::nodes::{Kind, Node, Number, Quantity, Row};
-use super::notions::{Cue, Cues, UnitWord};
+use super::notions::{BEASTS, Cue, Cues, UnitWord};
 use super::numbers::and_fraction;
 use super::parts::{halves, measure_of_mass, of_what_follows, thousandths};
 use super::tokens::Mark;
@@ -13,6 +13,7 @@ use bellyful_core::fact::Measure;
 
 pub fn join(row: &mut Row) {
     halves(row);
+    apart(row);
     units(row);
     sums(row);
     sized(row);
@@ -20,6 +21,37 @@ pub fn join(row: &mut Row) {
 
 /// Words that may stand between a number and its unit ("2 big buckets", "half of a bucket").
 const BETWEEN: Cues = Cues::of(&[Cue::Modifier, Cue::Of, Cue::About]);
+
+/// "ek ghode ki leed ka tokra": where a part stands behind its whole, the number may stand before both, and is the
+/// measure's.
+fn apart(row: &mut Row) {
+    const FURTHEST: usize = 6;
+    if row.lexicon.habits.part != Side::After || row.lexicon.habits.number != Side::Before {
+        return;
+    }
+    let mut at = 0;
+    while at + 3 < row.nodes.len() {
+        let nodes = &row.nodes;
+        let of_food = |node: &Node| {
+            node.kind == Kind::Phrase
+                && (node.meaning.feed.is_some() || node.has(Cue::Dung) || node.any(&BEASTS) || between(node))
+                && node.meaning.unit.is_none()
+        };
+        let end = (at + 1..nodes.len().min(at + FURTHEST)).find(|&end| !of_food(&nodes[end]));
+        let measured = end.filter(|&end| {
+            let food = nodes[at + 1..end].iter().any(|node| node.meaning.feed.is_some() || node.has(Cue::Dung));
+            food && nodes[end - 1].has(Cue::Of) && !nodes[at + 1].has(Cue::Of)
+        });
+        let found = nodes[at].number().filter(|number| !number.weak).zip(measured);
+        let unit = |end: usize| unit_of(&nodes[end]).filter(|unit| matches!(unit, UnitWord::Of(_)));
+        if let Some((number, end, unit)) = found.and_then(|(number, end)| Some((number, end, unit(end)?))) {
+            let quantity = Quantity { number: Some(number), unit: Some(unit), implied: false, sized: None };
+            row.nodes[end].kind = Kind::Quantity(quantity);
+            row.nodes.remove(at);
+        }
+        at += 1;
+    }
+}
 
 fn units(row: &mut Row) {
     let mut out: Vec<Node> = Vec::with_capacity(row.nodes.len());

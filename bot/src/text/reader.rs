@@ -299,7 +299,11 @@ impl<'a> Reader<'a> {
                     // "smell of gas nobody cooks": the denial is of what is done.
                     let done =
                         (at + 1..clause.to.min(at + 3)).any(|at| self.has(at, Cue::Cook) || self.has(at, Cue::Put));
-                    return !done;
+                    // "phas gaya andar nahi jata": what is blocked lets nothing through.
+                    let through = at + 1 < clause.to
+                        && self.node(at + 1).any(&Cues::of(&[Cue::GoesIn, Cue::ComesOut]))
+                        && self.node(last).has(Cue::Blocked);
+                    return !done && !through;
                 }
                 // "fell in the pit he does not move": another is spoken of.
                 if side == Side::Either && node.kind == Kind::Phrase && node.has(Cue::Other) {
@@ -316,7 +320,10 @@ impl<'a> Reader<'a> {
                 }
                 // "jam hai kuch bahar nahi aata": where the verb ends what is told, the denial after it is of something else.
                 const ENDS: Cues = Cues::of(&[Cue::Is, Cue::Was, Cue::ComesOut, Cue::GoesIn]);
-                let not_next = || at + 1 < clause.to && self.node(at + 1).any(&after_only);
+                let little = |i: &usize| self.node(*i).any(&Cues::of(&[Cue::Only, Cue::Chatter]));
+                let not_next = || {
+                    (at + 1..clause.to).find(|i| !little(i)).is_some_and(|next| self.node(next).any(&after_only))
+                };
                 if side == Side::After && node.kind == Kind::Phrase && node.any(&ENDS) && !not_next() {
                     return false;
                 }

@@ -42,6 +42,7 @@ impl Reader<'_> {
         self.vessels(clause);
         self.place_of_the_tank(clause);
         self.measures(clause);
+        self.in_litres_too(clause);
         self.walls(clause);
         self.started(clause);
     }
@@ -115,6 +116,36 @@ impl Reader<'_> {
         let cubic = self.node(at).quantity().is_some_and(|q| q.unit == Some(UnitWord::Volume(1000.0)));
         let tank = self.sentence(clause).cues.any(&Cues::of(&[Cue::Tank, Cue::NewTank]));
         cubic && tank && clause.range().all(|i| i == at || self.joins(i))
+    }
+
+    /// "gas bag 800 ltr ka aur tanki 1600 ki", "balti 20 litre, tasla 10 ka": after one that was told in litres, a bare
+    /// number right behind a vessel is of litres too.
+    fn in_litres_too(&mut self, clause: &Clause) {
+        let sentence = self.sentence(clause).from;
+        let told = |(at, told): &(usize, super::reading::Told)| {
+            let vessel = matches!(told.what, What::Tank { .. } | What::Store { .. } | What::Measure { .. });
+            (sentence <= *at && *at < clause.to && vessel).then_some(*at)
+        };
+        let Some(first) = self.facts.iter().find_map(told) else { return };
+        for at in clause.range().filter(|&at| at > first.max(clause.from)) {
+            let number = self.node(at).number().filter(|n| !n.weak && !n.fraction && !n.doubtful() && n.value > 0.0);
+            let Some(litres) = number.map(|n| n.value).filter(|_| !self.node(at).used) else { continue };
+            let ends = at + 1 == clause.to || {
+                let next = self.node(at + 1);
+                next.meaning.unit.is_none() && next.any(&Cues::of(&[Cue::Of, Cue::Is, Cue::Holds, Cue::Sized, Cue::And]))
+            };
+            let big = litres >= 20.0;
+            let what = match self.implied_measure(at - 1) {
+                Some(unit) => What::Measure { unit, litres: round(litres, 4) },
+                None if self.has(at - 1, Cue::GasBag) && big => What::Store { litres: round(litres, 2) },
+                None if self.has(at - 1, Cue::Tank) && big => What::Tank { litres: round(litres, 2) },
+                None => continue,
+            };
+            if ends {
+                self.tell(at, None, what);
+                self.use_up([at - 1, at]);
+            }
+        }
     }
 
     /// "started the tank with 80 kg dung and it is 1200 litres": what was named before is so big.

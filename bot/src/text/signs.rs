@@ -116,6 +116,8 @@ impl Reader<'_> {
                 }
                 Sign::BadSmell if self.is_of_gas(clause, at) && !clause.has(Cue::Outlet) => Sign::GasLeak,
                 Sign::BadSmell if at + 1 < clause.to && self.has(at + 1, Cue::RottenEgg) => Sign::EggSmell,
+                // "khatta badbu": the taste says which.
+                Sign::BadSmell if self.has(at, Cue::Smell) && at > clause.from && self.has(at - 1, Cue::Sour) => continue,
                 // "spilled a bottle of soda into the inlet"
                 Sign::Overflow
                     if clause.range().any(|i| self.node(i).feed().is_some())

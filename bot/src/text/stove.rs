@@ -311,7 +311,10 @@ impl Reader<'_> {
             let node = self.node(at);
             let lasted = node.has(Cue::Lasted) && timed;
             // "pipe me pani bhar gaya": full of water.
-            let of_water = node.meaning.level == Some(Full) && at > clause.from && self.has(at - 1, Cue::Water);
+            let water = |i: usize| {
+                self.has(i, Cue::Water) || self.node(i).meaning.sign == Some(Sign::WaterInGasLine)
+            };
+            let of_water = node.meaning.level == Some(Full) && at > clause.from && water(at - 1);
             // "a small boy burnt the curtain with the gas"
             // "a bit of water, bag full"
             let of_food = node.quantity().is_some()

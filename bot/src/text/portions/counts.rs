@@ -111,6 +111,11 @@ impl Reader<'_> {
         {
             return false;
         }
+        // "the tank is empty": a word that is a food as well.
+        let level = (from..=to).any(|i| self.node(i).feed().is_some() && self.node(i).meaning.level.is_some());
+        if level && !clause.has(Cue::Put) {
+            return false;
+        }
         let water_only = (from..=to).all(|i| self.node(i).feed().is_none());
         if water_only && !doing {
             let only = clause.has(Cue::Only) && !clause.has(Cue::Tank) || self.amount_follows(clause);

@@ -251,7 +251,7 @@ impl Reader<'_> {
             return Purpose::Removed;
         }
         let new = Cues::of(&[Cue::Seed, Cue::Start, Cue::NewTank]);
-        let starts = clause.any(&new) && !clause.has(Cue::Running)
+        let starts = clause.any(&new) && (!clause.has(Cue::Running) || clause.has(Cue::NewTank))
             || index > 0
                 && self.clauses[index - 1].any(&Cues::of(&[Cue::NewTank]))
                 && self.clauses[index - 1].sentence == clause.sentence

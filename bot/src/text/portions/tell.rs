@@ -109,7 +109,12 @@ impl Reader<'_> {
             self.water_share(clause, from, to, day, share, fed_before);
             return;
         }
-        let carried = last_unit.filter(|_| things.first().is_some_and(|thing| thing.of));
+        // "2 balti gobar aur 2 pani": of buckets too; kilos are no measure of water.
+        let water_too = |unit: &Unit| {
+            let counted = |amount: Atom| matches!(amount.what, Piece::Bare(n) if !n.fraction) && amount.parted();
+            matches!(unit, Unit::Of(_)) && first == Some(Thing::Water) && amount.is_some_and(counted)
+        };
+        let carried = last_unit.filter(|unit| things.first().is_some_and(|thing| thing.of) || water_too(unit));
         // "half water": a half of the feed; "half a bucket of peels and half of water": of the bucket.
         if let (Some(Thing::Water), Some(Piece::Bare(number))) = (first, amount.map(|a| a.what))
             && number.fraction

@@ -30,7 +30,12 @@ impl Reader<'_> {
     }
 
     fn only_water(&mut self, clause: &Clause) {
-        if !clause.has(Cue::Only) || clause.has(Cue::Gas) {
+        // "2 jugs of water, and nothing else"
+        let little = |at: usize| self.node(at).any(&Cues::of(&[Cue::And, Cue::Nothing, Cue::Put, Cue::Only, Cue::Of]));
+        let nothing_else = self.clause_after(clause, clause.to).is_some_and(|next| {
+            next.has(Cue::Nothing) && next.has(Cue::And) && next.range().all(little)
+        });
+        if !clause.has(Cue::Only) && !nothing_else || clause.has(Cue::Gas) {
             return;
         }
         // "my jerrycan leaks so only 12 litres of water went in": only so much, not nothing else.
