@@ -41,7 +41,9 @@ impl Reader<'_> {
         if clause.has(Cue::AskGas) {
             self.ask(Ask::Gas);
         }
+        let new = Cues::of(&[Cue::Start, Cue::NewTank, Cue::Seed, Cue::Tank]);
         if clause.has(Cue::AskDigestate)
+            || clause.has(Cue::Slurry) && clause.has(Cue::How) && put && !clause.any(&new)
             || fertilizer
                 && clause.any(&Cues::of(&[Cue::How, Cue::HowMuch, Cue::CanI, Cue::What, Cue::Or]))
                 && (clause.has(Cue::Fertilizer) || clause.has(Cue::Crops) && !put)
@@ -95,6 +97,10 @@ impl Reader<'_> {
         let cooked = !put && !clause.has(Cue::Good4) && self.only_cooks(clause);
         if self.asks.len() == at && !feeds.is_empty() && !cooked && self.plain_question(clause) {
             // "and soil?" after "may sawdust go in?"; "banana peels ok?"
+            // "where do I put the slurry, on tomatoes?"
+            if self.asks.contains(&Ask::Digestate) && clause.any(&Cues::of(&[Cue::To, Cue::Crops])) {
+                return;
+            }
             let earlier = self.asks.iter().any(|ask| matches!(ask, Ask::CanFeed { .. }));
             let short = clause.range().filter(|&i| matches!(self.node(i).kind, Kind::Unknown)).count() == 0
                 && clause.range().all(|i| self.node(i).quantity().is_none_or(|q| q.implied));

@@ -53,7 +53,7 @@ impl Reader<'_> {
                 && !clause.any(&Cues::of(&[Cue::Cook, Cue::Stove, Cue::Lasted]))
                 && !of_gas;
             if o_clock || !context || fed_only {
-                let alone = !context && !o_clock && !fed_only && self.clauses.len() == 1;
+                let alone = !context && !o_clock && !fed_only && self.says_no_more(clause);
                 // "1hr": of all that is told in minutes, there is only the stove.
                 let stove = alone && self.only_time(clause);
                 let open = alone && !stove && !self.of_another(at);
@@ -128,6 +128,13 @@ impl Reader<'_> {
             }
         }
         timed && !clause.any(&OTHER) && clause.range().any(|at| self.node(at).feed().is_some())
+    }
+
+    /// Whether the other clauses only greet, or say no.
+    fn says_no_more(&self, clause: &Clause) -> bool {
+        const LITTLE: Cues = Cues::of(&[Cue::No, Cue::Sorry, Cue::Meant, Cue::Chatter]);
+        let little = |at: usize| self.node(at).any(&LITTLE) && self.node(at).kind == Kind::Phrase;
+        self.clauses.iter().all(|other| other.from == clause.from || other.range().all(little))
     }
 
     /// Whether a clause says a length of time and no more, politeness and days apart.

@@ -198,12 +198,19 @@ impl Reader<'_> {
     /// "pH 6.4, tank 23, air 29": the tank or the air and a number alone, in a report of what was measured.
     fn a_reading_alone(&self, clause: &Clause, at: usize) -> Option<Medium> {
         const WHERE: Cues = Cues::of(&[Cue::Tank, Cue::Outside]);
-        const LITTLE: Cues = Cues::of(&[Cue::Is, Cue::Colon, Cue::My, Cue::In]);
+        const LITTLE: Cues =
+            Cues::of(&[Cue::Is, Cue::Colon, Cue::My, Cue::In, Cue::At, Cue::About, Cue::Only, Cue::Morning, Cue::Now]);
         const MEASURED: Cues = Cues::of(&[Cue::Gauge, Cue::Ph, Cue::Temp]);
-        let value = self.node(at).number()?.value;
-        let plain = |i: usize| i == at || self.node(i).any(&WHERE) || self.node(i).any(&LITTLE);
+        let value = self.node(at).number().filter(|n| !n.weak)?.value;
+        let plain = |i: usize| {
+            i == at || self.node(i).any(&WHERE) || self.node(i).any(&LITTLE) || self.node(i).when().is_some()
+        };
         let named = clause.range().find(|&i| self.node(i).any(&WHERE))?;
-        let reads = self.anywhere(&MEASURED) && (5.0..=120.0).contains(&value) && clause.range().all(plain);
+        // "tank's reading 88 this afternoon": as warm as a tank is, and said to be so.
+        let warm = (10.0..=45.0).contains(&value) || (60.0..=110.0).contains(&value);
+        let said = warm && clause.has(Cue::Is) && clause.has(Cue::Tank);
+        let report = self.anywhere(&MEASURED) && (5.0..=120.0).contains(&value);
+        let reads = (report || said) && clause.range().all(plain);
         reads.then(|| if self.has(named, Cue::Outside) { Medium::Air } else { Medium::Tank })
     }
 
@@ -220,7 +227,14 @@ impl Reader<'_> {
             return None;
         }
         let behind = at.checked_sub(1).filter(|&i| i >= clause.from && !self.counted(i))?;
-        let outside = self.speaks_of(behind, &Cues::of(&[Cue::Outside]));
+        const WHERE: Cues = Cues::of(&[Cue::Outside, Cue::Tank, Cue::In]);
+        // "it's 40 outside and the tank is 61": where nothing stands before, what stands at once after.
+        let before = (clause.from..at).rev().take_while(|&i| !self.counted(i)).find(|&i| self.speaks_of(i, &WHERE));
+        let after = (at + 1..clause.to.min(at + 2)).find(|&i| self.speaks_of(i, &WHERE));
+        let first = clause.range().find(|&i| self.counted(i)).unwrap_or(at);
+        let led = (clause.from..first).any(|i| self.speaks_of(i, &WHERE));
+        let named = if led { before.or(after) } else { after.or(before) };
+        let outside = self.speaks_of(named.unwrap_or(behind), &Cues::of(&[Cue::Outside]));
         Some(if outside { Medium::Air } else { Medium::Tank })
     }
 

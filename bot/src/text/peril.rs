@@ -164,7 +164,11 @@ impl Reader<'_> {
         for at in clause.range() {
             // "a hand of bananas"
             let fruit = at + 1 < clause.to && self.has(at + 1, Cue::Of) && self.food_follows(clause, at + 1);
-            if !self.has(at, Cue::Body) || self.node(at).used || fruit {
+            // "the level went down by 2 feet"
+            let length = at > clause.from
+                && self.node(at - 1).number().is_some()
+                && clause.any(&Cues::of(&[Cue::Level, Cue::Drop, Cue::Slurry]));
+            if !self.has(at, Cue::Body) || self.node(at).used || fruit || length {
                 continue;
             }
             let around = self.around(clause, at);

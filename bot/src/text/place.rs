@@ -68,7 +68,7 @@ impl Reader<'_> {
         let new = clause.has(Cue::NewTank) && !clause.asks;
         // "tank 1000 L, black, in Swabi"
         let sentence = self.sentence(clause);
-        let alone = clause.range().all(|at| self.leads_to_name(at) || self.nameable(at))
+        let alone = clause.range().all(|at| self.leads_to_name(at) || self.has(at, Cue::At) || self.nameable(at))
             && self.facts.iter().any(|(at, fact)| (sentence.from..sentence.to).contains(at) && told(&fact.what));
         if place || !(new || alone || here.into_iter().any(told)) {
             return;

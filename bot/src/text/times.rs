@@ -108,7 +108,13 @@ fn date_at(row: &Row, at: usize, today: NaiveDate) -> Option<(i32, usize)> {
         _ => None,
     };
     let day = |at: usize| {
-        let number = row.nodes.get(at)?.number()?;
+        let node = row.nodes.get(at)?;
+        // "the 10th of January": an ordinal is one node of figures and their ending.
+        if node.kind == Kind::Phrase && node.to == node.from + 2 && node.meaning.day.is_none() {
+            let figures = row.tokens.text(&row.tokens.list[node.from as usize]);
+            return figures.parse::<u32>().ok().filter(|day| (1..=31).contains(day));
+        }
+        let number = node.number()?;
         (number.value.fract() == 0.0 && number.value >= 1.0 && number.value <= 31.0 && !number.weak)
             .then_some(number.value as u32)
     };

@@ -37,6 +37,15 @@ impl Reader<'_> {
             self.use_up([amount.at]);
             return false;
         }
+        // "1 sack weighs about 25 kg"
+        let weighed = clause.has(Cue::Holds)
+            && !clause.any(&DONE)
+            && clause.range().any(|i| {
+                self.node(i).quantity().is_some_and(|q| !q.implied && matches!(q.unit, Some(UnitWord::Mass(_))))
+            });
+        if weighed {
+            return false;
+        }
         let gas_talk = clause.any(&Cues::of(&[Cue::Gas, Cue::GasBag, Cue::Flame, Cue::Cook, Cue::Stove, Cue::Tank]))
             && !clause.has(Cue::Put)
             && !doing;
