@@ -73,9 +73,9 @@ pub fn choose<'a>(lexicons: &'a Lexicons, text: &str, known: Option<&str>) -> &'
     let chosen = match (before, best) {
         // Writers mix; only a text that the known language hardly explains is in another.
         (Some(before), Some(best)) => {
-            let clear = scores[best].0 >= scores[before].0 + 1.5
-                && (scores[before].1 < 0.5 || scores[best].1 > 0.9)
-                && scores[best].1 > scores[before].1 + 0.25;
+            let (better, more) = (scores[best].0 - scores[before].0, scores[best].1 - scores[before].1);
+            let clear = better >= 1.5 && more > 0.25 && scores[before].1 < 0.5
+                || better >= 1.0 && more > 0.25 && scores[best].1 > 0.9;
             let sole = scores[before].0 == 0.0 && scores[best].0 >= 1.0 && scores[best].1 >= 0.99;
             if clear || sole { best } else { before }
         }
