@@ -43,6 +43,7 @@ impl Reader<'_> {
                 _ => {}
             }
         }
+        self.soap_bubbles(clause);
         self.holes(clause);
         self.flows_out(clause);
         for at in clause.range() {
@@ -63,6 +64,24 @@ impl Reader<'_> {
             !soap || !self.clause_at(*at).is_some_and(|clause| clause.any(&JOINTS) && !clause.any(&IN))
         });
         self.facts = facts;
+    }
+
+    /// "bubbles when I put soap on the joint": what the soap was to show.
+    fn soap_bubbles(&mut self, clause: &Clause) {
+        const JOINTS: Cues = Cues::of(&[Cue::Pipe, Cue::GasBag, Cue::Stove]);
+        let sentence = self.sentence(clause);
+        let all = sentence.from..sentence.to;
+        // "put soap on the joint" is one listed phrase.
+        let soap = |at: usize| {
+            self.node(at).feed() == Some(Feed::Soap) || self.row.words_of(at).any(|word| word.feed == Some(Feed::Soap))
+        };
+        let soap = all.clone().any(soap);
+        let joint = all.clone().any(|at| self.speaks_of(at, &JOINTS));
+        let Some(at) = clause.range().find(|&at| self.free(at, Cue::Bubbles)) else { return };
+        if soap && joint && !self.denied(clause, at) && !clause.asks {
+            self.tell_sign(at, clause.day(at), Sign::GasLeak);
+            self.use_up([at]);
+        }
     }
 
     /// "the roof, and then it leaks": what leaks stands in the clause before.

@@ -51,6 +51,7 @@ impl Reader<'_> {
             Cue::Rises,
             Cue::Filled,
             Cue::FireWord,
+            Cue::Smoke,
         ]);
         if !clause.any(&TOLD) {
             return;
@@ -306,17 +307,31 @@ impl Reader<'_> {
             Cue::Blocked,
             Cue::Flame,
         ]);
-        const LINKS: Cues = Cues::of(&[Cue::In, Cue::Of, Cue::To, Cue::ComesOut, Cue::Escape, Cue::With]);
+        const LINKS: Cues = Cues::of(&[
+            Cue::In,
+            Cue::Of,
+            Cue::To,
+            Cue::ComesOut,
+            Cue::Escape,
+            Cue::With,
+            Cue::Since,
+            Cue::Almost,
+            Cue::At,
+        ]);
         const REACH: usize = 5;
-        let Some(fire) = clause.range().find(|&at| self.free(at, Cue::FireWord)) else { return };
+        let find = |cue: Cue| clause.range().find(|&at| self.free(at, cue));
+        let Some(fire) = find(Cue::FireWord).or_else(|| find(Cue::Smoke)) else { return };
         let levelled = clause.range().any(|at| self.node(at).meaning.level.is_some());
         if clause.any(&STOVE) || levelled {
             return;
         }
         let near = fire.saturating_sub(REACH).max(clause.from)..clause.to.min(fire + REACH + 1);
-        let Some(on) = near.clone().find(|&at| self.node(at).any(&ON) && self.node(at).kind == Kind::Phrase) else {
-            return;
+        let on_it = |at: &usize| {
+            let node = self.node(*at);
+            let counted = node.quantity().is_some_and(|q| !q.implied);
+            node.any(&ON) && !counted
         };
+        let Some(on) = near.clone().find(on_it) else { return };
         let linked = clause.has(Cue::Smoke) || (on.min(fire)..=on.max(fire)).any(|at| self.node(at).any(&LINKS));
         if linked && !self.denied(clause, fire) && !self.is_over(clause, fire) {
             self.tell_sign(fire, clause.day(fire), Sign::Fire);

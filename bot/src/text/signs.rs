@@ -117,7 +117,9 @@ impl Reader<'_> {
                 Sign::BadSmell if self.is_of_gas(clause, at) && !clause.has(Cue::Outlet) => Sign::GasLeak,
                 Sign::BadSmell if at + 1 < clause.to && self.has(at + 1, Cue::RottenEgg) => Sign::EggSmell,
                 // "khatta badbu": the taste says which.
-                Sign::BadSmell if self.has(at, Cue::Smell) && at > clause.from && self.has(at - 1, Cue::Sour) => continue,
+                Sign::BadSmell if self.has(at, Cue::Smell) && at > clause.from && self.has(at - 1, Cue::Sour) => {
+                    continue;
+                }
                 // "spilled a bottle of soda into the inlet"
                 Sign::Overflow
                     if clause.range().any(|i| self.node(i).feed().is_some())
@@ -191,6 +193,11 @@ impl Reader<'_> {
                 continue;
             }
             self.use_up([said]);
+            // "the kettle hisses on the stove"
+            let hiss = says.has(Cue::Hiss) && self.other_thing(clause);
+            if hiss && !clause.any(&Cues::of(&[Cue::Gas, Cue::GasBag, Cue::Bag, Cue::Pipe, Cue::Leak])) {
+                continue;
+            }
             // "the beans burned and the house is full of smoke": the beans did.
             let and = |i: usize| self.has(i, Cue::And) && self.node(i).kind == Kind::Phrase;
             let food = sign == Sign::Fire && (clause.from..said).any(|i| self.node(i).feed().is_some());

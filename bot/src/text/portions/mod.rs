@@ -94,7 +94,10 @@ impl Reader<'_> {
             clause.cues.insert(Cue::Put);
             clause.cues.remove(Cue::Elsewhere);
         }
+        let signs =
+            self.facts.iter().any(|(at, told)| clause.range().contains(at) && matches!(told.what, What::Sign { .. }));
         if clause.has(Cue::AsUsual)
+            && !signs
             && !clause.any(&Cues::of(&[Cue::OutletUsual, Cue::Smell]))
             && !clause.asks
             && (clause.any(&Cues::of(&[Cue::Put]))
@@ -119,6 +122,17 @@ impl Reader<'_> {
             atoms.retain(|atom| !self.has(atom.at, Cue::BurnThing) || self.node(atom.at).quantity().is_some());
         }
         if self.endangers(&clause) && !self.done_here(&clause) && !atoms.iter().any(amount) {
+            return;
+        }
+        // "fire near the hose, we poured sand": against the fire.
+        let sentence = self.sentence(&clause);
+        let fire = |told: &What| matches!(told, What::Sign { sign: Sign::Fire });
+        let burns = self.facts.iter().any(|(at, told)| (sentence.from..sentence.to).contains(at) && fire(&told.what));
+        let quenches = |atom: &Atom| {
+            let against = matches!(atom.thing(), Some(Thing::Water | Thing::Feed(Feed::Soil)));
+            against || atom.thing().is_none()
+        };
+        if burns && !clause.any(&Cues::of(&[Cue::Tank, Cue::Inlet])) && atoms.iter().all(quenches) {
             return;
         }
         // "threw the eggs to the dogs"

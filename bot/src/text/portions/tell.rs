@@ -220,7 +220,8 @@ impl Reader<'_> {
                     _ => None,
                 };
                 // "paav bhar" is a quarter of a kilo, "kilo" alone nothing certain.
-                let whole = matches!(quantity.unit, Some(UnitWord::Mass(by) | UnitWord::Volume(by)) if by != 0.25 && by != 0.5);
+                let whole =
+                    matches!(quantity.unit, Some(UnitWord::Mass(by) | UnitWord::Volume(by)) if by != 0.25 && by != 0.5);
                 let amount = if quantity.implied && whole { None } else { quantity.in_base() };
                 // "1.500 kg" where a point parts thousands could be one and a half.
                 if let (Some(value), Some(other)) = (amount, number.and_then(|n| n.other)) {

@@ -32,9 +32,9 @@ impl Reader<'_> {
     fn only_water(&mut self, clause: &Clause) {
         // "2 jugs of water, and nothing else"
         let little = |at: usize| self.node(at).any(&Cues::of(&[Cue::And, Cue::Nothing, Cue::Put, Cue::Only, Cue::Of]));
-        let nothing_else = self.clause_after(clause, clause.to).is_some_and(|next| {
-            next.has(Cue::Nothing) && next.has(Cue::And) && next.range().all(little)
-        });
+        let nothing_else = self
+            .clause_after(clause, clause.to)
+            .is_some_and(|next| next.has(Cue::Nothing) && next.has(Cue::And) && next.range().all(little));
         if !clause.has(Cue::Only) && !nothing_else || clause.has(Cue::Gas) {
             return;
         }
