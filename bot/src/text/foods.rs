@@ -357,6 +357,11 @@ fn leftover(row: &mut Row, at: usize) -> bool {
     let named = |node: &Node| node.feed().is_some() && !general(node);
     let (next, of) = after(row, at);
     let Some(second) = row.nodes.get(next) else { return false };
+    // "roti sabji": a dish and what goes with it, and no leftover of the dish.
+    let dish = matches!(row.nodes[at].feed(), Some(Feed::Flatbread | Feed::CookedRice | Feed::Bread | Feed::Lentils));
+    if dish && second.feed() == Some(Feed::VegetableWaste) && !of {
+        return false;
+    }
     let direct = next == at + 1 || of;
     let feed = if general(&row.nodes[at]) && (named(second) || general(second)) && direct {
         second.feed().or(row.nodes[at].feed())

@@ -13,7 +13,7 @@ use std::ops::Range;
 impl Reader<'_> {
     /// Whether the whole text, apart from politeness, is an order.
     pub fn orders(&mut self) -> bool {
-        if let Some(control) = self.order_in_own_words() {
+        if let Some(control) = self.order_in_own_words().or_else(|| self.order_with_its_hour()) {
             self.control = Some(control);
             return true;
         }
@@ -112,6 +112,8 @@ impl Reader<'_> {
             Cue::Texts,
             Cue::Reminders,
             Cue::Latest,
+            Cue::Meant,
+            Cue::Was,
         ]);
         let nodes = &self.row.nodes;
         if nodes.len() > LONGEST {
@@ -154,7 +156,7 @@ impl Reader<'_> {
             None
         } else if starts && !stops && says(Cue::Texts) && !says(Cue::Erase) {
             Some(Control::Start)
-        } else if says(Cue::Erase) && says(Cue::Texts) && !says_only_of_data && !stops {
+        } else if says(Cue::Erase) && (says(Cue::Texts) || says(Cue::Latest)) && !says_only_of_data && !stops {
             Some(Control::Undo)
         } else if says(Cue::Erase) && says(Cue::OwnData) && says(Cue::My) && !stops {
             Some(Control::Forget)
@@ -163,7 +165,7 @@ impl Reader<'_> {
         } else if stops && says(Cue::Send) && says(Cue::Texts) {
             Some(Control::Stop)
         } else {
-            self.order_with_its_hour()
+            None
         }
     }
 
@@ -176,7 +178,10 @@ impl Reader<'_> {
                 Kind::Mark(mark) if mark != Mark::Question => {}
                 Kind::When(_) => {}
                 Kind::Phrase if node.meaning.control.is_some() && order.is_none() => order = node.meaning.control,
-                Kind::Phrase if node.any(&BESIDE) && node.feed().is_none() && node.meaning.control.is_none() => {}
+                Kind::Phrase
+                    if (node.any(&BESIDE) || node.has(Cue::Other) && !self.row.is_long(node))
+                        && node.feed().is_none()
+                        && node.meaning.control.is_none() => {}
                 _ => return None,
             }
         }

@@ -302,7 +302,12 @@ impl Reader<'_> {
             let unit_next =
                 at + 1 < clause.to && (self.node(at + 1).meaning.unit.is_some() || self.node(at + 1).feed().is_some());
             let found = people_next.filter(|_| !number.weak).or(people_back.filter(|_| !number.weak && !unit_next));
-            if let Some(word) = found {
+            // "do aadmi tanki dekhne aaye": not those who live here.
+            const OURS: Cues = Cues::of(&[Cue::PeopleAre, Cue::Indoors, Cue::My, Cue::WeAre]);
+            let strangers = |word: usize| {
+                self.has(word, Cue::Folk) && !clause.any(&OURS) && clause.has(Cue::Tank)
+            };
+            if let Some(word) = found.filter(|&word| !strangers(word)) {
                 let count = number.value as u32 + self.more_people(clause, word);
                 self.tell(at, None, What::People { count });
                 self.use_up([at, word]);

@@ -29,7 +29,8 @@ impl Reader<'_> {
                 // A list of things, and the amount that may follow it.
                 let mut last = i;
                 while let Some(more) = atoms.get(last + 1) {
-                    let joins = more.thing().is_some() && self.alike(atoms[last], *more) && (more.and || more.comma);
+                    let joins = more.thing().is_some() && self.alike(atoms[last], *more)
+                        && (more.and || more.comma || self.side_by_side(atoms[last], *more));
                     if !joins {
                         break;
                     }
@@ -97,7 +98,10 @@ impl Reader<'_> {
                                 b.thing().is_some() && !b.parted() && (b.of || !numbers_after && !pairs)
                             })
                     });
-                    if !(more.thing().is_some() && more.parted() && self.alike(*thing, *more))
+                    // "5 roti sabji" counts the bread.
+                    let counted = matches!(atom.what, Piece::Bare(_));
+                    let parted = more.parted() || !counted && self.side_by_side(atoms[last], *more);
+                    if !(more.thing().is_some() && parted && self.alike(*thing, *more))
                         || has_own
                         || matches!(more.thing(), Some(Thing::Water))
                     {
@@ -116,6 +120,13 @@ impl Reader<'_> {
         let first = atoms.first().map_or(clause.from, |atom| atom.at);
         !(clause.from..first).any(|at| self.node(at).has(Cue::Put))
             || atoms.first().is_some_and(|a| a.thing().is_some())
+    }
+
+    /// "dal chawal", "roti sabji": where the verb comes last, two foods side by side are two.
+    fn side_by_side(&self, one: Atom, other: Atom) -> bool {
+        let named = |atom: Atom| self.node(atom.at).feed().is_some();
+        let verb_last = self.row.lexicon.habits.negation == Side::After;
+        verb_last && named(one) && named(other) && other.at == one.at + 1 && !other.of
     }
 
     fn alike(&self, one: Atom, other: Atom) -> bool {
