@@ -5,7 +5,7 @@
 use super::beside::{doing, gas, heals, thinning, whys};
 use super::catalog::Value;
 use super::cause::suspect;
-use super::compose::{Piece, Rank, Room, compose};
+use super::compose::{Piece, Rank, Room, compose, fit_with};
 use super::doubt::offered;
 use super::word::Voice;
 use crate::clock::{SILENCE_DAYS, first_chore_at, rest_over_at};
@@ -112,6 +112,13 @@ pub fn reply(
     } else if nothing_said && !first && !after_alarm {
         pieces.push(voice.must("hello-again", &[]));
     }
+    let room = if first { Room::FIRST } else { Room::USUAL };
+    let measured = recorded.facts.iter().any(|fact| matches!(fact.what, What::Fed { .. } | What::Water { .. }));
+    let question = question.filter(|pending| {
+        // How an amount was heard is said now; how black the tank is can be asked tomorrow.
+        let waits = measured && matches!(pending.topic, Topic::Store | Topic::Walls);
+        !waits || fit_with(&pieces, &voice.question(pending), room, voice.latin())
+    });
     pieces.extend(question.as_ref().map(|pending| {
         match recorded.doubt {
             Some(_) => offered(mind, &voice, &recorded, pending)
@@ -129,7 +136,6 @@ pub fn reply(
     if asks.contains(&Ask::Person) {
         recorded.household.talk.asked_at = Some(inbound.received_at);
     }
-    let room = if first { Room::FIRST } else { Room::USUAL };
     let mut decision = finished(mind, situation, recorded, believed, advice, known, pieces, room, kind, inbound);
     if asks.contains(&Ask::Person) {
         decision.replies.extend(call_for(mind, situation, decision.household.as_ref(), inbound));

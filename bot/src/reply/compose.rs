@@ -97,6 +97,13 @@ pub fn compose(pieces: Vec<Piece>, room: Room, latin: bool) -> String {
     text(&pieces, &out)
 }
 
+/// Whether what must be said and what was heard, both in full, leave room for one thought more.
+pub fn fit_with(pieces: &[Piece], more: &Piece, room: Room, latin: bool) -> bool {
+    let said = pieces.iter().filter(|piece| matches!(piece.rank, Rank::Must | Rank::Heard)).chain([more]);
+    let text = said.map(Piece::fullest).filter(|said| !said.is_empty()).collect::<Vec<_>>().join(" ");
+    room.fits(&if latin { plain(&text) } else { text })
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -9,6 +9,7 @@ mod atoms;
 mod counts;
 mod pairs;
 mod plants;
+mod shares;
 mod tell;
 mod unfed;
 

@@ -146,6 +146,10 @@ impl Reader<'_> {
             if self.amount_comes_after(clause, from, portion) {
                 return;
             }
+            if let Some(strange) = self.strange_beside(clause, from) {
+                self.doubt(About::Feed, from.min(strange), to.max(strange) + 1);
+                return;
+            }
             // "3 kg scraps 6 bowls": six bowls of what?
             let told = self.facts[fed_before.min(self.facts.len())..].iter();
             let fed = told.filter(|(_, told)| matches!(told.what, What::Fed { amount: Some(_), .. })).count();
@@ -293,6 +297,16 @@ impl Reader<'_> {
         true
     }
 
+    /// "old kpomo 2 kg": a word that is not listed stands where the food is said, so it is not just anything.
+    fn strange_beside(&self, clause: &Clause, amount: usize) -> Option<usize> {
+        let strange = |at: &usize| {
+            let node = self.node(*at);
+            node.unknown() && self.row.is_long(node) && !self.row.capital(node)
+        };
+        let near = amount.saturating_sub(3).max(clause.from)..clause.to.min(amount + 4);
+        near.into_iter().find(strange)
+    }
+
     /// "I forgot water, so added one bucket": the clause before names water, and nothing is fed in the text.
     fn water_was_meant(&self, clause: &Clause) -> bool {
         let before = self.clause_before(clause);
@@ -379,48 +393,5 @@ impl Reader<'_> {
         // The clause may be a list of several; days stand in the first.
         self.clause_at(at)
             .map_or_else(|| clause.day(at), |own| if own.days.is_empty() { clause.day(at) } else { own.day(at) })
-    }
-
-    /// "same water", "double the water": worked out from the feed told before.
-    fn water_share(&mut self, clause: &Clause, from: usize, to: usize, day: i32, share: f64, fed_before: usize) {
-        let of_clause = &self.facts[fed_before.min(self.facts.len())..];
-        let feeds = |facts: &[(usize, Told)]| -> Vec<(Option<f64>, Option<Unit>)> {
-            facts
-                .iter()
-                .filter_map(|(_, told)| match told.what {
-                    What::Fed { amount, unit, .. } | What::Seeded { amount, unit, .. }
-                        if told.day.unwrap_or(0) == day =>
-                    {
-                        Some((amount, unit))
-                    }
-                    _ => None,
-                })
-                .collect()
-        };
-        let mut fed = feeds(of_clause);
-        // "1 seau de bouse, 2 kg de manioc et autant d'eau": of all that the sentence fed.
-        let sentence = self.sentence(clause);
-        let whole: Vec<(usize, Told)> =
-            self.facts.iter().filter(|(at, _)| (sentence.from..sentence.to).contains(at)).cloned().collect();
-        let all = feeds(&whole);
-        if fed.is_empty() {
-            fed = feeds(&self.facts);
-        } else if all.iter().any(|&(_, unit)| unit != fed[0].1) {
-            fed = all;
-        }
-        // "2 kg of mango, 1 bucket of grass and the same of water": of both, which have no unit in common.
-        if self.has(from.saturating_sub(1), Cue::And) && !self.has(from.saturating_sub(1), Cue::With) {
-            let sentence = self.sentence(clause).from;
-            fed = feeds(&self.facts[self.facts.partition_point(|&(at, _)| at < sentence)..]);
-        }
-        let unit = fed.first().and_then(|&(_, unit)| unit);
-        let total: Option<f64> = fed.iter().map(|&(amount, u)| amount.filter(|_| u == unit)).sum();
-        match (total, unit) {
-            (Some(total), Some(unit)) if !fed.is_empty() && unit != Unit::Of(Measure::Piece) => {
-                let unit = if unit == Unit::Kg { Unit::L } else { unit };
-                self.tell(from, Some(day), What::Water { amount: Some(round(total * share, 4)), unit: Some(unit) });
-            }
-            _ => self.doubt(About::Amount, from, to + 1),
-        }
     }
 }
