@@ -87,6 +87,18 @@ impl Reader<'_> {
         {
             self.ask(Ask::Ration);
         }
+        // "is 2 kg per day enough for 6 people"
+        let amount = |i: usize| {
+            use super::notions::UnitWord;
+            let food = |unit| matches!(unit, UnitWord::Mass(_) | UnitWord::Of(_));
+            self.node(i).quantity().is_some_and(|q| !q.implied && q.unit.is_some_and(food))
+        };
+        let enough = clause.any(&Cues::of(&[Cue::TooMuch, Cue::Lasted]))
+            || clause.range().any(|i| self.node(i).meaning.level.is_some());
+        let of_gas = clause.any(&Cues::of(&[Cue::Gas, Cue::GasBag, Cue::Cook, Cue::Stove]));
+        if self.asks.len() == at && enough && !of_gas && clause.range().any(amount) {
+            self.ask(Ask::Ration);
+        }
         if self.asks[at..].contains(&Ask::Ration) {
             let ahead = |i| matches!(self.node(i).when(), Some(When::Ahead | When::EitherWay(_)));
             self.asks_ahead |= clause.range().any(ahead);

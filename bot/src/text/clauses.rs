@@ -329,6 +329,11 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
         made.cues.remove(Cue::Remove);
         made.cues.insert(Cue::Put);
     }
+    // "added a bit more water than normal"
+    let asks_water = |node: &Node| node.has(Cue::AskWater) && !node.has(Cue::Water);
+    if made.has(Cue::Put) && !question && !made.has(Cue::CanI) && !row.nodes[from..to].iter().any(asks_water) {
+        made.cues.remove(Cue::AskWater);
+    }
     // "drained ten buckets for the garden" tells, and asks nothing.
     if made.has(Cue::Remove) && !question {
         made.cues.remove(Cue::AskDigestate);
@@ -338,7 +343,7 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
     made.present = made.has(Cue::Is) && !made.past || made.has(Cue::Now) || made.has(Cue::Still);
     // "the slurry straight on the beans or with water": which of the two is asked.
     let either = made.has(Cue::Or) && made.has(Cue::Fertilizer) && made.has(Cue::Crops);
-    made.asks |= made.any(&ASKING) || either;
+    made.asks |= made.any(&ASKING) || either || asks_first(&row.nodes[from..to]);
     made.plan = made.any(&Cues::of(&[Cue::Will, Cue::PutPlan])) && !made.asks
         // "sí, 3 kg" typed without its accent is no "if".
         || made.has(Cue::If) && !(to == from + 1 && row.nodes[from].meaning.control.is_some())
@@ -380,6 +385,30 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
         made.days.sort_unstable();
     }
     made
+}
+
+/// "is my tank full", "does it smell": the word that asks opens the clause, and who or what follows at once.
+fn asks_first(nodes: &[Node]) -> bool {
+    const LEADS: Cues = Cues::of(&[Cue::And, Cue::But]);
+    const WHAT: Cues = Cues::of(&[
+        Cue::My,
+        Cue::Gas,
+        Cue::GasBag,
+        Cue::Tank,
+        Cue::Flame,
+        Cue::Slurry,
+        Cue::Water,
+        Cue::ThatOne,
+        Cue::WeAre,
+        Cue::Chatter,
+    ]);
+    let first = nodes.iter().position(|node| !node.any(&LEADS) && !node.has(Cue::Chatter) && node.mark().is_none());
+    let Some(first) = first.filter(|&at| nodes[at].has(Cue::AsksFirst) && nodes[at].kind == Kind::Phrase) else {
+        return false;
+    };
+    nodes.get(first + 1).is_some_and(|next| {
+        next.any(&WHAT) || next.number().is_some() || next.quantity().is_some() || next.feed().is_some()
+    })
 }
 
 fn lend_days(row: &Row, clauses: &mut [Clause]) {

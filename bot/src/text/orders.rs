@@ -2,7 +2,7 @@
 
 use super::clauses::Clause;
 use super::nodes::{Kind, Node, When};
-use super::notions::{CONTROLS, Cue, Cues};
+use super::notions::{CONTROLS, Cue, Cues, UnitWord};
 use super::reader::Reader;
 use super::reading::{About, Control, Told, Unsure};
 use super::tokens::Mark;
@@ -327,7 +327,10 @@ impl Reader<'_> {
         }
         let bare = (0..self.row.nodes.len()).find(|&at| {
             let said = self.node(at).number().is_some_and(|n| !n.weak)
-                || self.node(at).quantity().is_some_and(|q| !q.implied && q.unit.is_some());
+                || self.node(at).quantity().is_some_and(|q| {
+                    // "the pipe is 2 inches"
+                    !q.implied && q.unit.is_some_and(|unit| !matches!(unit, UnitWord::Pressure(_)))
+                });
             said && !self.node(at).used && !self.of_another(at) && !self.is_phone_or_clock(at)
         });
         let time = (0..self.row.nodes.len()).find(|&at| self.node(at).when().is_some() && !self.of_another(at));

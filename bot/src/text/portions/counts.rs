@@ -38,7 +38,9 @@ impl Reader<'_> {
             return false;
         }
         // "1 sack weighs about 25 kg"
-        let weighed = clause.has(Cue::Holds)
+        let is = amount.at > clause.from && self.has(amount.at - 1, Cue::Is);
+        let of_one = is && clause.range().any(|i| self.node(i).quantity().is_some_and(|q| q.implied) && i < amount.at);
+        let weighed = (clause.has(Cue::Holds) || of_one)
             && !clause.any(&DONE)
             && clause.range().any(|i| {
                 self.node(i).quantity().is_some_and(|q| !q.implied && matches!(q.unit, Some(UnitWord::Mass(_))))
@@ -83,7 +85,7 @@ impl Reader<'_> {
         }
     }
 
-    fn is_the_thing(&self, clause: &Clause, at: usize) -> bool {
+    pub(super) fn is_the_thing(&self, clause: &Clause, at: usize) -> bool {
         let lead = (clause.from..at).rev().find(|&i| !self.has(i, Cue::Modifier) || self.has(i, Cue::My));
         self.row.lexicon.habits.part == Side::After && lead.is_some_and(|i| self.has(i, Cue::My))
     }
@@ -203,10 +205,16 @@ impl Reader<'_> {
 
     /// "no water", "didn't put meat": the thing itself is denied.
     pub(super) fn denied_thing(&self, clause: &Clause, at: usize, amount: Option<Atom>) -> bool {
-        if amount.is_some_and(|a| !matches!(a.what, Piece::Bare(n) if n.weak)) {
+        if let Some(amount) = amount.filter(|a| !matches!(a.what, Piece::Bare(n) if n.weak)) {
             // "no 3 kg" is a mending; an amount was given. But "without 2 kg" does not occur.
-            return amount
-                .is_some_and(|a| matches!(a.what, Piece::Amount(q) if q.number.is_none()) && self.denied(clause, at));
+            let vague = matches!(amount.what, Piece::Amount(q) if q.number.is_none());
+            // "don't put more than 3 kg"
+            let forbidden = self.row.lexicon.habits.negation == Side::Before
+                && (clause.from + 1..amount.at.min(at))
+                    .rev()
+                    .take(4)
+                    .any(|i| self.node(i).kind == Kind::Phrase && self.has(i, Cue::Put) && self.has(i - 1, Cue::Not));
+            return forbidden || vague && self.denied(clause, at);
         }
         // "didn't add water": the doing is denied, and the thing with it.
         let doing =

@@ -14,10 +14,12 @@ mod tell;
 mod unfed;
 
 use super::clauses::Clause;
+use super::foods::peel_of;
 use super::nodes::Kind;
 use super::notions::{BEASTS, Cue, Cues, UnitWord};
 use super::reader::Reader;
 use super::reading::{About, LONG_AGO, Told};
+use super::wordlist::Side;
 use atoms::{Atom, Piece, Thing};
 use bellyful_core::fact::{Sign, What};
 use bellyful_core::feeds::Feed;
@@ -84,6 +86,7 @@ impl Reader<'_> {
         if clause.plan {
             return;
         }
+        self.peels_of_the_eaten(&clause);
         self.on_plants(&mut clause);
         let atoms = self.atoms(first, end);
         if self.same_alone(&clause) {
@@ -185,6 +188,27 @@ impl Reader<'_> {
         let told: Vec<(usize, Told)> = (0..told.len()).filter(|&at| !twice(at)).map(|at| told[at].clone()).collect();
         let kept = |told: &&(usize, Told)| !matches!(told.1.what, What::Fed { feed, amount: None, unit: None } if measured(feed));
         self.facts.extend(told.iter().filter(kept).cloned());
+    }
+
+    /// "ate 3 mangoes and put the skins in": the peels of what stood before, in no amount.
+    fn peels_of_the_eaten(&mut self, clause: &Clause) {
+        const EATS: Cues = Cues::of(&[Cue::Elsewhere, Cue::Cook, Cue::Peel]);
+        if self.row.lexicon.habits.part != Side::After {
+            return;
+        }
+        let bare = |at: usize| self.has(at, Cue::Peel) && self.node(at).feed() == Some(Feed::VegetableWaste);
+        let Some(peels) = (clause.from + 2..clause.to).find(|&at| bare(at) && self.has(at - 1, Cue::My)) else {
+            return;
+        };
+        let and = |at: &usize| self.has(*at, Cue::And) && self.node(*at).kind == Kind::Phrase;
+        let Some(joint) = (clause.from..peels).rev().find(and) else { return };
+        let puts = (joint..peels).any(|at| self.has(at, Cue::Put));
+        let eats = (clause.from..joint).any(|at| self.node(at).any(&EATS) && self.node(at).feed().is_none());
+        let whole = (clause.from..joint).rev().find_map(|at| peel_of(self.node(at)));
+        if let Some(feed) = whole.filter(|_| puts && eats) {
+            self.row.nodes[peels].meaning.feed = Some(feed);
+            self.use_up(clause.from..joint);
+        }
     }
 
     /// "the bread was stale, I put it in", "cooked too much rice so threw the rest in the tank": what a clause names, a

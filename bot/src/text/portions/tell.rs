@@ -90,7 +90,11 @@ impl Reader<'_> {
             amount.is_some_and(|a| matches!(a.what, Piece::Amount(q) if q.number.is_none() && q.unit.is_none()));
         // "it leaves soot on my pots": where it is, and no amount.
         let implied = amount.is_some_and(|a| matches!(a.what, Piece::Amount(q) if q.implied && q.number.is_none()));
-        if (vague || implied) && !doing && !self.only_portions(clause) {
+        // "the bag of cement is 50 kg"
+        let the_one = amount.is_some_and(|a| {
+            matches!(a.what, Piece::Amount(q) if q.implied) && clause.has(Cue::Is) && self.is_the_thing(clause, a.at)
+        });
+        if (vague || implied || the_one) && !doing && !self.only_portions(clause) {
             return;
         }
         // A word that is a food only by a changed letter, among amounts of others, is no food.
@@ -164,7 +168,10 @@ impl Reader<'_> {
             |at: usize| portion.amount.is_some() && things[..at].iter().any(|one| one.thing() == things[at].thing());
         let kept: Vec<Atom> = (0..things.len()).filter(|&at| !again(at)).map(|at| things[at]).collect();
         let things = kept.as_slice();
-        let share = portion.amount.map(|total| total / things.len().max(1) as f64);
+        // "2 kg each of cassava and yam peels"
+        let each = (from.saturating_sub(1)..clause.to.min(to + 3)).any(|i| self.has(i, Cue::Each));
+        let parts = if each { 1 } else { things.len().max(1) };
+        let share = portion.amount.map(|total| total / parts as f64);
         if things.is_empty() {
             let thing = if self.water_was_meant(clause) { Thing::Water } else { Thing::Feed(Feed::FoodWaste) };
             self.tell_one(clause, from, day, thing, portion, purpose, true);
