@@ -140,6 +140,13 @@ impl Node {
     }
 }
 
+/// "pssss", "fshhh": gas that escapes, as it sounds in any language.
+fn is_hiss(word: &str) -> bool {
+    const LETTERS: [char; 9] = ['p', 'f', 't', 's', 'z', 'h', 'c', 'k', 'j'];
+    let long = word.len() >= 4 && ["ss", "sh", "hh", "zz", "ff"].iter().any(|end| word.ends_with(end));
+    long && word.chars().all(|letter| LETTERS.contains(&letter))
+}
+
 /// A text, cut and matched.
 pub struct Row<'a> {
     pub text: &'a str,
@@ -206,10 +213,11 @@ impl<'a> Row<'a> {
                     None => {
                         let known = matches!(words[at], Found::One(..));
                         let mut meaning = Meaning::default();
-                        if known {
-                            meaning.cues.insert(Cue::Other);
+                        let hisses = !known && is_hiss(self.tokens.text(&token));
+                        if known || hisses {
+                            meaning.cues.insert(if hisses { Cue::Hiss } else { Cue::Other });
                         }
-                        (if known { Kind::Phrase } else { Kind::Unknown }, meaning, at + 1)
+                        (if known || hisses { Kind::Phrase } else { Kind::Unknown }, meaning, at + 1)
                     }
                 },
             };
