@@ -53,6 +53,7 @@ impl Reader<'_> {
             || clause.any(&Cues::of(&[Cue::How, Cue::What, Cue::HowMuch]))
                 && clause.any(&Cues::of(&[Cue::Start, Cue::NewTank, Cue::Seed]))
                 && !clause.has(Cue::HowLong)
+            || clause.has(Cue::Status) && clause.has(Cue::Seed) && feeds.is_empty()
         {
             self.ask(Ask::StartUp);
         } else if clause.has(Cue::AskWater) || how_much && water.is_some() && feeds.is_empty() {

@@ -171,7 +171,7 @@ impl Lexicon {
         let mut words: Vec<(&Box<str>, &u32)> = made.words.iter().collect();
         words.sort_by_key(|&(_, &id)| id);
         for (word, &id) in words {
-            if matters[id as usize] && word.chars().count() >= 3 {
+            if matters[id as usize] && word.chars().count() >= 2 {
                 sounds[usize::from(script::devanagari(word))].entry(made.sound(word).into_boxed_str()).or_default().push(id);
             }
         }

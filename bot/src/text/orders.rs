@@ -21,6 +21,10 @@ impl Reader<'_> {
         let mut language = None;
         let mut speaks_of_language = false;
         let mut other = false;
+        // "galti se bheja, radd karo": what was wrong, beside the order to take it back.
+        let mut mistaken = false;
+        const MISTAKEN: Cues =
+            Cues::of(&[Cue::Sorry, Cue::Meant, Cue::Latest, Cue::Texts, Cue::Send, Cue::Was, Cue::OwnData]);
         for at in 0..self.row.nodes.len() {
             let node = self.node(at);
             match node.kind {
@@ -46,6 +50,8 @@ impl Reader<'_> {
                             }
                             _ => found = Some(control),
                         }
+                    } else if node.any(&MISTAKEN) && node.feed().is_none() {
+                        mistaken = true;
                     } else if !node.has(Cue::Chatter)
                         && !node.any(&Cues::of(&[
                             Cue::In,
@@ -68,6 +74,7 @@ impl Reader<'_> {
                 _ => other = true,
             }
         }
+        other |= mistaken && found != Some(Control::Undo);
         if other && self.unheard_language() {
             self.control = Some(Control::Language(None));
             return true;

@@ -39,15 +39,16 @@ impl Reader<'_> {
             // "pokhar se jalkumbhi dala", "usme se gas nikal rahi": where a thing comes from, not who tells of it.
             let bare = self.has(at, Cue::In) && (at + 1..clause.to).any(|i| self.is_told_of(i));
             let lives = self.has(at, Cue::LiveAfter) && !bare;
-            if lives && at > clause.from && !leads().any(|i| self.is_of_the_digester(i)) {
+            let sure = !self.has(at, Cue::In);
+            let typed = |i: usize| sure && self.row.misspelt(self.node(i));
+            if lives && at > clause.from && !leads().any(|i| self.is_of_the_digester(i) && !typed(i)) {
                 let end = (clause.from..at)
                     .rev()
                     .find(|&i| !self.node(i).has(Cue::In) && !self.node(i).has(Cue::Of))
                     .map_or(clause.from, |i| i + 1);
                 let mut start = end;
                 // Where people say that they live, what is a listed word only by a changed letter is a name.
-                let sure = !self.has(at, Cue::In);
-                let name = |i: usize| self.nameable(i) || sure && self.row.misspelt(self.node(i));
+                let name = |i: usize| self.nameable(i) || typed(i);
                 while start > clause.from && name(start - 1) && end - start < 3 {
                     start -= 1;
                 }

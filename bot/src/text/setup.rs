@@ -6,6 +6,7 @@ use super::nodes::{Kind, Quantity, When};
 use super::notions::{Cue, Cues, UnitWord};
 use super::reader::Reader;
 use super::reading::About;
+use super::wordlist::Side;
 use bellyful_core::fact::{Walls, What};
 
 /// Words that only lead from one part of a clause to the next.
@@ -97,7 +98,9 @@ impl Reader<'_> {
             let store = reach(&|i| self.node(i).has(Cue::GasBag));
             let thing_next =
                 (at + 1..clause.to.min(at + 3)).any(|i| self.node(i).feed().is_some() || self.has(i, Cue::Water));
-            let in_tank = tank.is_some_and(|tank| tank > 0 && self.has(tank - 1, Cue::In) && clause.any(&DOINGS));
+            let behind = self.row.lexicon.habits.part == Side::After;
+            let inside = |tank: usize| tank > 0 && self.has(tank - 1, Cue::In) || behind && self.has(tank + 1, Cue::In);
+            let in_tank = tank.is_some_and(|tank| inside(tank) && clause.any(&DOINGS));
             if let Some(store) = store.filter(|_| !thing_next) {
                 self.tell(at, None, What::Store { litres: round(litres, 2) });
                 self.use_up([at, store]);

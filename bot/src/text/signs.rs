@@ -227,7 +227,9 @@ impl Reader<'_> {
         {
             let Some(at) = clause.range().find(|&at| self.free(at, does)) else { continue };
             let here = clause.has(thing) || self.anywhere(&Cues::of(&[thing]));
-            if here && self.denied(clause, at) {
+            // "neeche nahi ja raha": the denial may stand right before the going.
+            let before = at > clause.from && self.has(at - 1, Cue::Not) && self.node(at - 1).kind == Kind::Phrase;
+            if here && (before || self.denied(clause, at)) {
                 self.tell_sign(at, clause.day(at), sign);
                 self.use_up([at]);
             }

@@ -144,7 +144,10 @@ impl Reader<'_> {
         };
         let flame = near(&Cues::of(&[Cue::Flame, Cue::FireWord, Cue::Stove, Cue::Burning]));
         let food = (at + 1 < clause.to && self.node(at + 1).feed().is_some())
-            || (at > clause.from && self.node(at - 1).feed().is_some());
+            // "lau puri neeli": a word that is a food as well, right behind the flame.
+            || (at > clause.from
+                && self.node(at - 1).feed().is_some()
+                && !(at > clause.from + 1 && self.node(at - 2).any(&FLAMES)));
         food || near(&OTHERS) < flame
     }
 

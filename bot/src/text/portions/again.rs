@@ -8,6 +8,7 @@ use super::super::tokens::Mark;
 use super::atoms::{Atom, Piece, Thing};
 use super::tell::Portion;
 use bellyful_core::fact::{Unit, What};
+use bellyful_core::feeds::Feed;
 
 impl Reader<'_> {
     /// "1 kg rice in the morning and 2 kg in the evening": the same again at another hour.
@@ -36,6 +37,32 @@ impl Reader<'_> {
             what: Piece::Thing(thing),
             ..amount
         })
+    }
+
+    /// "subah 2 balti, sham ko 1 balti gobar": what went in is named at the last hour only.
+    pub(super) fn named_at_the_other_hour(&mut self) {
+        for later in 1..self.facts.len() {
+            let (at, before) = (&self.facts[later - 1].0, &self.facts[later - 1].1);
+            let (named_at, after) = (&self.facts[later].0, &self.facts[later].1);
+            let (What::Fed { feed: Feed::FoodWaste, amount: Some(_), unit }, What::Fed { feed, amount: Some(_), unit: same }) =
+                (&before.what, &after.what)
+            else {
+                continue;
+            };
+            let Some(clause) = self.clause_of(*at).map(|index| &self.clauses[index]) else { continue };
+            let span = clause.from..*named_at;
+            let hours = span.clone().filter(|&at| self.has(at, Cue::Morning)).count();
+            let one = self.clause_of(*named_at).is_some_and(|index| self.clauses[index].sentence == clause.sentence);
+            let unnamed = (clause.from..clause.to.min(*named_at)).all(|at| self.node(at).feed().is_none());
+            let apart = before.day == after.day && hours >= 2
+                || before.day != after.day && clause.range().any(|at| self.node(at).when().is_some());
+            if unit == same && apart && one && unnamed && at < named_at {
+                let (feed, unit) = (*feed, *unit);
+                if let What::Fed { feed: of, unit: its, .. } = &mut self.facts[later - 1].1.what {
+                    (*of, *its) = (feed, unit);
+                }
+            }
+        }
     }
 
     /// "2 kg on Monday, 3 on Tuesday": a bare number for another day is of what was told just before, in its unit.

@@ -178,7 +178,9 @@ impl Reader<'_> {
             return Some(Thing::Feed(Feed::Digestate));
         }
         if node.has(Cue::Water) {
-            return Some(Thing::Water);
+            // "pani ka level": how high it stands.
+            let level = (at + 1..clause.to.min(at + 3)).find(|&i| !self.has(i, Cue::Of));
+            return (!level.is_some_and(|i| self.has(i, Cue::Level))).then_some(Thing::Water);
         }
         if node.has(Cue::Dung) {
             return Some(Thing::Feed(Feed::CattleManure));

@@ -46,6 +46,7 @@ impl Reader<'_> {
             self.portions_of(at, end);
             at = end;
         }
+        self.named_at_the_other_hour();
     }
 
     /// "potato, yuca and camote": a bare food after a comma, in a list that an "and" closes.

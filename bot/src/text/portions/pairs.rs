@@ -38,6 +38,11 @@ impl Reader<'_> {
                 }
                 let amount = atoms.get(last + 1).filter(|a| a.thing().is_none() && !a.parted());
                 let taken = amount.filter(|amount| {
+                    // "bina pani ke 3 kilo gobar": of what there was none there is no amount.
+                    let none = atom.at > clause.from && self.has(atom.at - 1, Cue::Without);
+                    if none && self.row.lexicon.habits.part == Side::After {
+                        return false;
+                    }
                     // "2 kg" belongs to what follows when "of" says so.
                     let after = atoms.get(last + 2).filter(|after| after.thing().is_some() && !after.parted());
                     match after {

@@ -51,6 +51,15 @@ impl Reader<'_> {
             self.denied_portion(clause, thing, day);
             return;
         }
+        // "bachcho ne polythene phenk diya": the bag itself.
+        let itself = amount.filter(|amount| things.is_empty() && matches!(amount.what, Piece::Amount(q) if q.implied));
+        let itself = itself.and_then(|amount| self.node(amount.at).meaning.feed).filter(|_| clause.has(Cue::Fell));
+        if let Some(feed) = itself {
+            let portion = Portion { amount: None, unit: None };
+            self.tell_one(clause, from, day, Thing::Feed(feed), portion, purpose, false);
+            self.use_up([from]);
+            return;
+        }
         if things.is_empty() && amount.is_some_and(|amount| self.fell_itself(clause, amount)) {
             self.doubt(About::Feed, from, to + 1);
             self.use_up([from]);
