@@ -14,6 +14,7 @@ pub fn join(row: &mut Row) {
         if !(peel(row, at)
             || dung(row, at)
             || bones(row, at)
+            || same(row, at)
             || starch_water(row, at)
             || soapy(row, at)
             || leftover(row, at)
@@ -259,6 +260,17 @@ fn dung(row: &mut Row, at: usize) -> bool {
     let Some(feed) = feed else { return false };
     set(row, at, next, feed);
     true
+}
+
+/// "makai ke bhutte": a food of itself is one.
+fn same(row: &mut Row, at: usize) -> bool {
+    let (next, of) = after(row, at);
+    let named = |at: usize| row.nodes.get(at).and_then(Node::feed);
+    let found = of && named(at).is_some_and(|feed| feed != Feed::FoodWaste) && named(at) == named(next);
+    if found && let Some(feed) = named(at) {
+        set(row, at, next, feed);
+    }
+    found
 }
 
 /// "fish bones", "machhli ki haddi": bones, of whatever beast.

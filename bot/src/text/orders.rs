@@ -121,6 +121,8 @@ impl Reader<'_> {
             Cue::Latest,
             Cue::Meant,
             Cue::Was,
+            Cue::Habit,
+            Cue::Morning,
         ]);
         let nodes = &self.row.nodes;
         if nodes.len() > LONGEST {
