@@ -5,6 +5,7 @@ use super::nodes::{Kind, When};
 use super::notions::{Cue, Cues};
 use super::reader::Reader;
 use super::reading::Ask;
+use super::tokens::Mark;
 
 impl Reader<'_> {
     pub fn questions(&mut self) {
@@ -56,6 +57,10 @@ impl Reader<'_> {
             || clause.has(Cue::Status) && clause.has(Cue::Seed) && feeds.is_empty()
         {
             self.ask(Ask::StartUp);
+            // "how do I start it and how much water"
+            if clause.has(Cue::AskWater) {
+                self.ask(Ask::Water);
+            }
         } else if clause.has(Cue::AskWater) || how_much && water.is_some() && feeds.is_empty() {
             self.ask(Ask::Water);
         } else if (how_much || clause.has(Cue::HowLong)) && gas && !clause.has(Cue::Ration) {
@@ -104,7 +109,10 @@ impl Reader<'_> {
             let ahead = |i| matches!(self.node(i).when(), Some(When::Ahead | When::EitherWay(_)));
             self.asks_ahead |= clause.range().any(ahead);
         }
-        if clause.has(Cue::Status) && self.asks.len() == at {
+        // "gauge at 14 cm, is it good?"
+        let question = self.row.nodes.get(clause.to).is_some_and(|node| node.mark() == Some(Mark::Question));
+        let is_it_good = question && clause.has(Cue::Good4) && feeds.is_empty() && water.is_none();
+        if (clause.has(Cue::Status) || is_it_good) && self.asks.len() == at {
             self.ask(Ask::Status);
         }
         let cooked = !put && !clause.has(Cue::Good4) && self.only_cooks(clause);

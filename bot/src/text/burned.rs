@@ -10,6 +10,7 @@ use super::wordlist::Side;
 use bellyful_core::fact::What;
 
 const COOKING: Cues = Cues::of(&[Cue::Cook, Cue::Stove, Cue::Lasted, Cue::Gas, Cue::GasBag, Cue::Flame, Cue::FireWord]);
+const HALF_A_DAY: f64 = 12.0 * 60.0;
 
 impl Reader<'_> {
     /// "cooked 1 hr 20", "gas lasted 35 min", "from 6 to 7.30".
@@ -52,6 +53,12 @@ impl Reader<'_> {
             let fed_only = clause.any(&Cues::of(&[Cue::Put]))
                 && !clause.any(&Cues::of(&[Cue::Cook, Cue::Stove, Cue::Lasted]))
                 && !of_gas;
+            // "visite 15h": no stove is said to have run for most of a day.
+            let hour_of_day = quantity.in_base().is_some_and(|minutes| minutes > HALF_A_DAY)
+                && !clause.any(&Cues::of(&[Cue::Cook, Cue::Lasted]));
+            if hour_of_day {
+                continue;
+            }
             if o_clock || !context || fed_only {
                 let alone = !context && !o_clock && !fed_only && self.says_no_more(clause);
                 // "1hr": of all that is told in minutes, there is only the stove.
@@ -250,7 +257,8 @@ impl Reader<'_> {
     /// A clock time at `at`: "6", "7.30", "6 y 20", "7h30", "half past" is not read.
     fn clock_at(&self, clause: &Clause, at: usize) -> Option<(f64, usize)> {
         let node = self.node(at);
-        let fits = |number: Number| !number.weak && !number.fraction && number.value <= 24.5;
+        // "4 a 0": a bare nought is no hour.
+        let fits = |number: Number| !number.weak && !number.fraction && number.value > 0.0 && number.value <= 24.5;
         let (mut minutes, mut next) = match node.kind {
             Kind::Phrase if node.has(Cue::Noon) => (12.0 * 60.0, at + 1),
             Kind::Number(number) if fits(number) && !node.used => (number.clock.unwrap_or(number.value * 60.0), at + 1),

@@ -187,6 +187,15 @@ pub fn part(row: &Row) -> Vec<Clause> {
                 close(from, at, sentence, false);
                 from = at + 1;
             }
+            // "3 days without feeding and this morning 5 kg": what was not done, and what was.
+            _ if node.kind == Kind::Phrase
+                && node.has(Cue::And)
+                && matches!(row.nodes.get(at + 1).and_then(|next| next.when()), Some(When::Day(_)))
+                && row.nodes[from..at].iter().any(|node| node.has(Cue::PutNot)) =>
+            {
+                close(from, at, sentence, false);
+                from = at + 1;
+            }
             // "put in 2 kg of rice and tomorrow 3": what was done is no plan.
             _ if node.kind == Kind::Phrase
                 && node.has(Cue::And)
@@ -304,7 +313,9 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
         if matches!(node.kind, Kind::Phrase | Kind::Quantity(_)) {
             let mut cues = node.meaning.cues;
             // "hace 3 días que", "2 baldes de aserrín que él tiró": a joint, no question.
-            let joins = |before: &Node| before.when().is_some() || before.feed().is_some() && !question;
+            let joins = |before: &Node| {
+                before.when().is_some() || (before.feed().is_some() || before.has(Cue::Thing)) && !question
+            };
             if at > from && joins(&row.nodes[at - 1]) && !(node.any(&ASKS) && row.nodes[at - 1].feed().is_some()) {
                 cues.remove(Cue::What);
             }
@@ -335,8 +346,13 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
         made.cues.remove(Cue::AskWater);
     }
     // "drained ten buckets for the garden" tells, and asks nothing.
-    if made.has(Cue::Remove) && !question {
+    if made.any(&Cues::of(&[Cue::Remove, Cue::Drinks])) && !question {
         made.cues.remove(Cue::AskDigestate);
+    }
+    // "gas is full, it's good": said of nothing that could go in, and asked by nothing.
+    let named = row.nodes[from..to].iter().any(|node| node.feed().is_some()) && !made.has(Cue::Smell);
+    if made.has(Cue::Good4) && !question && !named && !made.any(&ASKS) {
+        made.cues.remove(Cue::Good4);
     }
     made.habit = made.has(Cue::Habit);
     made.past = made.has(Cue::Was);

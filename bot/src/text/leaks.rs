@@ -33,7 +33,10 @@ impl Reader<'_> {
             let bag = clause
                 .range()
                 .any(|i| self.node(i).quantity().is_some_and(|q| matches!(q.unit, Some(UnitWord::Of(Measure::Bag)))));
-            match (near(&LEAKY).or(bag.then_some(3)), near(&WET)) {
+            // "le lisier suinte": dung that leaks is slurry.
+            let dung = |i: &usize| self.node(*i).feed().is_some_and(|feed| feed.id().ends_with("manure"));
+            let dung = clause.range().filter(dung).map(|i| i.abs_diff(at)).min();
+            match (near(&LEAKY).or(bag.then_some(3)), near(&WET).into_iter().chain(dung).min()) {
                 (Some(gas), wet) if wet.is_none_or(|wet| gas <= wet) || clause.has(Cue::Gas) => {
                     self.tell_sign(at, day, Sign::GasLeak)
                 }

@@ -21,6 +21,7 @@ impl Reader<'_> {
                 self.pressure(clause, at);
             }
         }
+        self.only_centimetres(clause);
         self.temperatures(clause);
     }
 
@@ -107,6 +108,21 @@ impl Reader<'_> {
                 }
                 next += 1;
             }
+        }
+    }
+
+    /// "tank 27.5; pH 6.8; 11 cm": a clause of centimetres alone, among other readings.
+    fn only_centimetres(&mut self, clause: &Clause) {
+        const READINGS: Cues = Cues::of(&[Cue::Temp, Cue::TempLetter, Cue::Ph, Cue::Flame]);
+        let pressed = |at: &usize| {
+            let quantity = self.node(*at).quantity().filter(|q| !self.node(*at).used && !q.implied);
+            quantity.filter(|q| matches!(q.unit, Some(UnitWord::Pressure(_)))).and_then(|q| q.in_base())
+        };
+        let Some((at, cm_water)) = clause.range().find_map(|at| Some((at, pressed(&at)?))) else { return };
+        let alone = clause.range().all(|i| i == at || self.has(i, Cue::Chatter) || self.has(i, Cue::And));
+        if alone && !clause.asks && self.anywhere(&READINGS) {
+            self.tell(at, Some(clause.day(at)), What::Pressure { cm_water: round(cm_water, 3) });
+            self.use_up([at]);
         }
     }
 
@@ -225,6 +241,14 @@ impl Reader<'_> {
         let numbers = clause.range().filter(|&i| self.counted(i) && !of_another(i)).count();
         if numbers != 2 || clause.range().any(|i| self.node(i).feed().is_some()) {
             return None;
+        }
+        // "17 outside and 20 in the tank": the place stands after its number.
+        const PLACE: Cues = Cues::of(&[Cue::Outside, Cue::Tank, Cue::Slurry]);
+        let first = clause.range().find(|&i| self.counted(i))?;
+        let in_tank = clause.range().any(|i| self.speaks_of(i, &Cues::of(&[Cue::Tank])));
+        if in_tank && !(clause.from..first).any(|i| self.speaks_of(i, &PLACE)) {
+            let own = (at + 1..clause.to).take_while(|&i| !self.counted(i)).find(|&i| self.speaks_of(i, &PLACE))?;
+            return Some(if self.speaks_of(own, &Cues::of(&[Cue::Outside])) { Medium::Air } else { Medium::Tank });
         }
         let behind = at.checked_sub(1).filter(|&i| i >= clause.from && !self.counted(i))?;
         const WHERE: Cues = Cues::of(&[Cue::Outside, Cue::Tank, Cue::In]);

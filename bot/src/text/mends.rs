@@ -87,6 +87,7 @@ impl Reader<'_> {
     fn mendable(&self, at: usize) -> bool {
         let node = self.node(at);
         !node.used
+            && !node.has(Cue::But)
             && (self.beast_at(at).is_some()
                 || node.number().is_some_and(|n| !n.weak)
                 || node.feed().is_some()

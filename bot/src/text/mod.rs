@@ -25,6 +25,7 @@ mod named_days;
 mod nodes;
 mod notions;
 mod numbers;
+mod once_told;
 mod orders;
 mod parts;
 mod peril;

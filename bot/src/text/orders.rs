@@ -260,14 +260,16 @@ impl Reader<'_> {
             let Some(named) = self.row.nodes.get(next) else { continue };
             let colon =
                 self.row.nodes.get(next + 1).is_some_and(|n| n.has(Cue::Colon) || n.mark() == Some(Mark::Comma));
+            let strict_colon = self.row.nodes.get(next + 1).is_some_and(|n| n.has(Cue::Colon));
             let number = named.number().is_some_and(|n| n.digits && n.range.is_none());
             let people = self.has(next + 1, Cue::People);
-            if number && !people && (house || colon) {
+            // "famille de 5": so many live there.
+            let counts = node.has(Cue::PeopleAre) && !strict_colon;
+            if number && !people && !counts && (house || colon) {
                 self.for_household = Some(self.row.said(next, next + 1));
                 self.use_up(at..=next);
                 return;
             }
-            let strict_colon = self.row.nodes.get(next + 1).is_some_and(|n| n.has(Cue::Colon));
             if strict_colon
                 && (named.unknown() || self.row.capital(named))
                 && named.feed().is_none()
@@ -283,13 +285,17 @@ impl Reader<'_> {
     /// The household a question names: "history of household 12".
     pub fn household_named(&self, clause: &super::clauses::Clause) -> Option<String> {
         let history = self.find(clause, &Cues::of(&[Cue::History]))?;
-        let mut number = None;
+        let (mut number, mut sure) = (None, false);
         for at in clause.range() {
             let node = self.node(at);
             if node.number().is_some_and(|n| n.digits)
                 && (self.near_household(clause, at) || at == history + 1 || self.has(at - usize::from(at > 0), Cue::Of))
             {
-                number = number.or(Some(self.row.said(at, at + 1)));
+                // "the last 7 days of house 9"
+                let surely = self.near_household(clause, at);
+                if number.is_none() || surely && !sure {
+                    (number, sure) = (Some(self.row.said(at, at + 1)), surely);
+                }
             }
         }
         if number.is_some() || self.for_household.is_some() {

@@ -30,11 +30,12 @@ pub(super) fn of_what_follows(row: &Row, at: usize, first: Quantity) -> bool {
     whole && !row.nodes[..at].iter().rev().take_while(|node| node.mark().is_none()).any(|node| node.feed().is_some())
 }
 
-/// "3kg200 de bouse", "2 kilos 500", "1l5": what follows a whole kilo or litre, and has no unit, is of its parts.
+/// "3kg200 de bouse", "2 kilos 500", "1l5", "un kilo cinq cents": what follows a whole kilo or litre, and has no unit, is of its parts.
 pub(super) fn thousandths(row: &Row, first: Quantity, number: Number, node: &Node, after: usize) -> Option<f64> {
     let whole = matches!(first.unit, Some(UnitWord::Mass(1.0) | UnitWord::Volume(1.0))) && !first.implied;
     let own = row.nodes.get(after).is_some_and(|next| unit_of(next).is_some());
-    let plain = number.digits && number.range.is_none() && number.value.fract() == 0.0;
+    let hundreds = !number.fraction && !number.weak && number.value >= 100.0;
+    let plain = (number.digits || hundreds) && number.range.is_none() && number.value.fract() == 0.0;
     if !whole || own || !plain || first.number?.value.fract() != 0.0 {
         return None;
     }

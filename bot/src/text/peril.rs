@@ -174,7 +174,9 @@ impl Reader<'_> {
             }
             let around = self.around(clause, at);
             let ends = |i: &usize| self.node(*i).mark().is_some();
-            let harms = |i: usize| !self.node(i).used && self.speaks_of(i, &Cues::of(&[Cue::Harm]));
+            // "the gas stings the nose" is smelt.
+            let smelt = |i: usize| self.node(i).meaning.sign == Some(Sign::GasLeak);
+            let harms = |i: usize| !self.node(i).used && !smelt(i) && self.speaks_of(i, &Cues::of(&[Cue::Harm]));
             let back = (around.start..at).rev().take(NEAR).take_while(|i| !ends(i));
             let on = (at..around.end).take(NEAR + 1).take_while(|i| !ends(i));
             let harm = back.chain(on).filter(|&i| harms(i)).min_by_key(|&i| i.abs_diff(at));

@@ -69,14 +69,18 @@ impl Reader<'_> {
         let new = clause.has(Cue::NewTank) && !clause.asks;
         // "tank 1000 L, black, in Swabi"
         let sentence = self.sentence(clause);
-        let alone = clause.range().all(|at| self.leads_to_name(at) || self.has(at, Cue::At) || self.nameable(at))
-            && self.facts.iter().any(|(at, fact)| (sentence.from..sentence.to).contains(at) && told(&fact.what));
+        // A name that is a letter away from a word of ours is a name here.
+        let near = |at: usize| self.row.misspelt(self.node(at)) && self.row.written_large(self.node(at));
+        let alone =
+            clause.range().all(|at| self.leads_to_name(at) || self.has(at, Cue::At) || self.nameable(at) || near(at))
+                && self.facts.iter().any(|(at, fact)| (sentence.from..sentence.to).contains(at) && told(&fact.what));
         if place || !(new || alone || here.into_iter().any(told)) {
             return;
         }
         let name = |at: usize| self.node(at).unknown() && !self.node(at).used && self.row.written_large(self.node(at));
         let leads = Cues::of(&[Cue::In, Cue::At]);
-        let start = (clause.from + 1..clause.to).find(|&at| name(at) && self.node(at - 1).any(&leads));
+        let named = |at: usize| name(at) || alone && near(at);
+        let start = (clause.from + 1..clause.to).find(|&at| named(at) && self.node(at - 1).any(&leads));
         if let Some((start, end)) = start.and_then(|start| Some((start, self.name_end(start, clause.to)?))) {
             self.name_place(start, end);
         }

@@ -139,6 +139,7 @@ impl<'a> Reader<'a> {
             self.burned(&clause, at);
         }
         self.flame_turned();
+        self.only_levels();
         // Who is in danger is not asked what else is odd.
         if self.facts.iter().any(|(_, told)| told.endangers()) {
             self.unsure.retain(|doubt| doubt.about != About::Sign);
@@ -154,6 +155,7 @@ impl<'a> Reader<'a> {
             self.not_fed();
         }
         self.on_named_days();
+        self.once_told();
         self.only_the_leak_smells();
         self.answers_yes();
         self.doubts();
@@ -321,9 +323,8 @@ impl<'a> Reader<'a> {
                 // "jam hai kuch bahar nahi aata": where the verb ends what is told, the denial after it is of something else.
                 const ENDS: Cues = Cues::of(&[Cue::Is, Cue::Was, Cue::ComesOut, Cue::GoesIn]);
                 let little = |i: &usize| self.node(*i).any(&Cues::of(&[Cue::Only, Cue::Chatter]));
-                let not_next = || {
-                    (at + 1..clause.to).find(|i| !little(i)).is_some_and(|next| self.node(next).any(&after_only))
-                };
+                let not_next =
+                    || (at + 1..clause.to).find(|i| !little(i)).is_some_and(|next| self.node(next).any(&after_only));
                 if side == Side::After && node.kind == Kind::Phrase && node.any(&ENDS) && !not_next() {
                     return false;
                 }
@@ -370,6 +371,9 @@ impl<'a> Reader<'a> {
     /// A thing or doing of its own between a denial and a sign: the denial belongs to it.
     fn ends_denial(&self, node: &Node) -> bool {
         const OWN: Cues = Cues::of(&[Cue::Put, Cue::Cook, Cue::Flame, Cue::Stirs]);
-        node.kind == Kind::Phrase && (node.any(&OWN) || node.meaning.level.is_some() || node.feed().is_some())
+        // "la cloche ne monte pas il y a peu de gaz": what there is opens a statement of its own.
+        let there_is = node.has(Cue::Is) && node.has(Cue::PeopleAre);
+        node.kind == Kind::Phrase
+            && (there_is || node.any(&OWN) || node.meaning.level.is_some() || node.feed().is_some())
     }
 }

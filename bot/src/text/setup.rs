@@ -135,7 +135,8 @@ impl Reader<'_> {
             let Some(litres) = number.map(|n| n.value).filter(|_| !self.node(at).used) else { continue };
             let ends = at + 1 == clause.to || {
                 let next = self.node(at + 1);
-                next.meaning.unit.is_none() && next.any(&Cues::of(&[Cue::Of, Cue::Is, Cue::Holds, Cue::Sized, Cue::And]))
+                next.meaning.unit.is_none()
+                    && next.any(&Cues::of(&[Cue::Of, Cue::Is, Cue::Holds, Cue::Sized, Cue::And]))
             };
             let big = litres >= 20.0;
             let what = match self.implied_measure(at - 1) {
@@ -171,9 +172,23 @@ impl Reader<'_> {
                 before.has(Cue::Tank) && !before.has(Cue::GasBag) && !before.any(&Cues::of(&[Cue::Put, Cue::Remove]))
             });
         goes_on
+            || self.only_litres(clause, at)
             || joined
                 && clause.any(&Cues::of(&[Cue::Tank, Cue::NewTank]))
                 && !clause.any(&Cues::of(&[Cue::Fell, Cue::Remove]))
+    }
+
+    /// "the tank is outside, it is white, 1500 L": so much and no more, where only the tank was spoken of.
+    fn only_litres(&self, clause: &Clause, at: usize) -> bool {
+        const LEAST: f64 = 200.0;
+        const OTHER: Cues = Cues::of(&[Cue::Put, Cue::Remove, Cue::Seed, Cue::Fell, Cue::Water, Cue::GasBag]);
+        let large = self.node(at).quantity().and_then(Self::litres).is_some_and(|litres| litres >= LEAST);
+        large
+            && clause.range().all(|i| i == at || self.has(i, Cue::Chatter))
+            && self.anywhere(&Cues::of(&[Cue::Tank]))
+            && !self.anywhere(&OTHER)
+            && !self.facts.iter().any(|(_, told)| matches!(told.what, What::Tank { .. }))
+            && self.row.nodes.iter().all(|node| node.feed().is_none())
     }
 
     fn joins(&self, at: usize) -> bool {
@@ -274,7 +289,13 @@ impl Reader<'_> {
                     let tank = |told: &What| matches!(told, What::Tank { .. });
                     self.facts.iter().any(|(i, told)| before.range().contains(i) && tank(&told.what))
                 });
-            if (alone || about || itself || bare) && !other && !self.denied(clause, at) && !self.node(at).used {
+            // "the tank is outside, it is white"
+            let colour = Cues::of(&[Cue::Is, Cue::Chatter, Cue::Black, Cue::White]);
+            let of_the_tank = clause.has(Cue::Is)
+                && clause.range().all(|i| self.node(i).any(&colour))
+                && self.clause_before(clause).is_some_and(|before| before.has(Cue::Tank));
+            let of_it = alone || about || itself || bare || of_the_tank;
+            if of_it && !other && !self.denied(clause, at) && !self.node(at).used {
                 self.tell(at, None, What::Walls { look });
                 self.use_up([at]);
             }
@@ -282,6 +303,7 @@ impl Reader<'_> {
     }
 
     fn people(&mut self, clause: &Clause) {
+        self.people_in_all(clause);
         self.me_and_mine(clause);
         for at in clause.range() {
             let node = self.node(at);
@@ -316,6 +338,25 @@ impl Reader<'_> {
                 self.use_up([at, word]);
                 return;
             }
+        }
+    }
+
+    /// "six of us plus grandmother, so 7": a clause of a number alone, right after who lives there, is all of them.
+    fn people_in_all(&mut self, clause: &Clause) {
+        let number = |at: &usize| self.node(*at).number().filter(|n| !n.weak && n.value.fract() == 0.0);
+        let Some((at, number)) = clause.range().find_map(|at| Some((at, number(&at)?))) else { return };
+        let plain = |i: usize| i == at || self.node(i).any(&Cues::of(&[Cue::Chatter, Cue::People, Cue::Only, Cue::Is]));
+        let before = self.clause_before(clause).map_or(0..0, Clause::range);
+        if clause.asks || !clause.range().all(plain) {
+            return;
+        }
+        let told = self.facts.iter_mut().rev().take(3).find_map(|(at, told)| match &mut told.what {
+            What::People { count } if before.contains(at) => Some(count),
+            _ => None,
+        });
+        if let Some(count) = told.filter(|count| f64::from(**count) < number.value) {
+            *count = number.value as u32;
+            self.use_up([at]);
         }
     }
 

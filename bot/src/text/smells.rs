@@ -107,7 +107,7 @@ impl Reader<'_> {
 
     /// "the kitchen smells of fried fish"
     fn smells_of_dinner(&self, clause: &Clause, at: usize) -> bool {
-        const JOINTS: Cues = Cues::of(&[Cue::Of, Cue::Modifier, Cue::With, Cue::In, Cue::Put]);
+        const JOINTS: Cues = Cues::of(&[Cue::Of, Cue::Modifier, Cue::With, Cue::In, Cue::Put, Cue::Chatter]);
         let joint = |i: &usize| self.node(*i).feed().is_none() && self.node(*i).any(&JOINTS);
         let of = (at + 1..clause.to).find(|i| !joint(i));
         let dish = of.and_then(|i| self.node(i).feed()).is_some_and(|feed| !matches!(feed, Feed::Egg | Feed::Eggshell));

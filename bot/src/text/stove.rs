@@ -1,7 +1,7 @@
 //! Gas and stove: how full the bag is, how the flame looks.
 
 use super::clauses::Clause;
-use super::nodes::{Kind, Node};
+use super::nodes::{Kind, Node, Quantity};
 use super::notions::{Cue, Cues, UnitWord};
 use super::reader::Reader;
 use super::reading::Told;
@@ -39,7 +39,7 @@ impl Reader<'_> {
                 || node.has(Cue::Lights) && self.denied(clause, at) && (flame || stove || cooks || earlier)
             {
                 FlameLook::WillNotLight
-            } else if node.has(Cue::GoesOut) && (flame || stove || earlier || cooks) {
+            } else if node.has(Cue::GoesOut) && (flame || stove || earlier || cooks) && !self.put_out_at(clause, at) {
                 FlameLook::GoesOut
             } else if colour && (flame || stove || earlier) && !self.coloured_other(clause, at) {
                 if node.has(Cue::Blue) { FlameLook::Blue } else { FlameLook::Yellow }
@@ -90,6 +90,18 @@ impl Reader<'_> {
                 || node.any(&LOOKS) && node.feed().is_none()
                 || node.meaning.level == Some(GasLevel::Low)
         })
+    }
+
+    /// "lit at 18.10, out at 18.55": when the cooking was over.
+    fn put_out_at(&self, clause: &Clause, at: usize) -> bool {
+        let hour = |i: usize| {
+            let time = |q: Quantity| !q.implied && matches!(q.unit, Some(UnitWord::Time(_)));
+            self.node(i).number().is_some() || self.node(i).quantity().is_some_and(time)
+        };
+        clause.any(&Cues::of(&[Cue::Cook, Cue::Lights]))
+            && at + 2 < clause.to
+            && self.has(at + 1, Cue::At)
+            && hour(at + 2)
     }
 
     /// "small boy": what the word right before somebody says is of them, or of a thing that burns.
@@ -221,6 +233,46 @@ impl Reader<'_> {
         self.use_up([at, thing]);
     }
 
+    /// "hier plein, ce matin reste un quart": days and levels and nothing else are of the bag.
+    pub fn only_levels(&mut self) {
+        const LITTLE: Cues = Cues::of(&[
+            Cue::Is,
+            Cue::Was,
+            Cue::Now,
+            Cue::Still,
+            Cue::Almost,
+            Cue::Only,
+            Cue::Chatter,
+            Cue::Morning,
+            Cue::HalfLevel,
+            Cue::But,
+            Cue::And,
+        ]);
+        const DENIED: Cues = Cues::of(&[Cue::Not, Cue::Nothing, Cue::PutNot]);
+        let day = |at: usize| self.node(at).when().is_some();
+        let part = |at: usize| self.node(at).number().is_some_and(|n| n.fraction);
+        let level = |at: usize| self.node(at).meaning.level.is_some() && !self.node(at).any(&DENIED);
+        let plain = |at: usize| {
+            let node = self.node(at);
+            let said = level(at) || node.kind == Kind::Phrase && node.any(&LITTLE);
+            day(at) || part(at) || said || node.mark().is_some()
+        };
+        let all = 0..self.row.nodes.len();
+        let sure =
+            |at: usize| level(at) && matches!(self.node(at).meaning.level, Some(GasLevel::Full | GasLevel::None));
+        let told = !self.facts.is_empty() || !self.asks.is_empty() || self.clauses.iter().any(|clause| clause.asks);
+        if told || !all.clone().any(day) || !all.clone().any(sure) || !all.clone().all(plain) {
+            return;
+        }
+        for clause in self.clauses.clone() {
+            let things: Vec<usize> = clause.range().collect();
+            if let Some((at, level)) = self.level(&clause, &things, &[]).filter(|_| !clause.plan) {
+                self.tell(at, Some(clause.day(at)), What::Gas { level });
+            }
+            self.use_up(clause.range());
+        }
+    }
+
     /// "fed 2 kg bag full", with no comma: a bag without a number that comes after the food, and how full it is at once.
     fn bag_after_food(&self, clause: &Clause, bags: &[usize]) -> Option<(usize, usize, GasLevel)> {
         let measured = |at: usize| self.node(at).quantity().is_some_and(|q| !q.implied && q.unit.is_some());
@@ -318,9 +370,7 @@ impl Reader<'_> {
             let node = self.node(at);
             let lasted = node.has(Cue::Lasted) && timed;
             // "pipe me pani bhar gaya": full of water.
-            let water = |i: usize| {
-                self.has(i, Cue::Water) || self.node(i).meaning.sign == Some(Sign::WaterInGasLine)
-            };
+            let water = |i: usize| self.has(i, Cue::Water) || self.node(i).meaning.sign == Some(Sign::WaterInGasLine);
             let of_water = node.meaning.level == Some(Full) && at > clause.from && water(at - 1);
             // "a small boy burnt the curtain with the gas"
             // "a bit of water, bag full"
@@ -342,7 +392,8 @@ impl Reader<'_> {
                 (Full, _, true) => Good,
                 (level, ..) => level,
             };
-            if found.is_none() {
+            // "the drum does not rise, there is little gas": a little is more than none.
+            if found.is_none_or(|(_, told)| told == GasLevel::None && level == Low) {
                 found = Some((at, level));
             }
         }

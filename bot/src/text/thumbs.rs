@@ -58,7 +58,10 @@ fn within_words(tokens: &mut Tokens, lexicon: &Lexicon) {
                 )
             };
             let word = if matches!(last.kind, TokenKind::Word(..)) { last } else { &token };
-            let counts = lexicon.look_up(tokens.text(word)).is_some_and(|m| m.unit.is_some() || m.feed.is_some());
+            // "1ère" is the first, and no hour.
+            let counts = lexicon
+                .look_up(tokens.text(word))
+                .is_some_and(|m| (m.unit.is_some() || m.feed.is_some()) && !m.cues.has(Cue::Ordinal));
             let whole = format!("{}{}", part(last)?, part(&token)?);
             (one(last, &token) && !counts && lexicon.exact(&whole).is_some()).then_some(whole)
         });

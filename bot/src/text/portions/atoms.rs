@@ -1,7 +1,7 @@
 //! Atoms: the pieces of a clause that matter for portions: amounts, shares, and the things they can be of.
 
 use super::super::clauses::Clause;
-use super::super::foods::counted;
+use super::super::foods::{beast, counted};
 use super::super::nodes::{Kind, Node, Number, Quantity};
 use super::super::notions::{Cue, Cues, UnitWord};
 use super::super::reader::Reader;
@@ -143,7 +143,10 @@ impl Reader<'_> {
     }
 
     fn weak_counts(&self, at: usize) -> bool {
-        self.row.nodes.get(at + 1).and_then(Node::feed).is_some_and(counted)
+        // "two basins of peels and one of water"
+        let one_of = self.has(at + 1, Cue::Of) && self.row.nodes.get(at + 2).is_some_and(|node| node.has(Cue::Water));
+        one_of && at > 0 && self.has(at - 1, Cue::And)
+            || self.row.nodes.get(at + 1).and_then(Node::feed).is_some_and(counted)
     }
 
     fn thing_near(&self, clause: &Clause, at: usize) -> bool {
@@ -171,7 +174,12 @@ impl Reader<'_> {
         }
         // "chokaa kurekebisha asidi": what the lime is against.
         let against = node.has(Cue::Sour) && clause.any(&Cues::of(&[Cue::Soda, Cue::Lime, Cue::Mend]));
-        if let Some(feed) = node.feed().filter(|_| !against) {
+        // "reste un peu de gaz": it is left, and no leftover.
+        let is_left = node.has(Cue::Is) && clause.any(&Cues::of(&[Cue::Gas, Cue::GasBag]));
+        // "eggs that my hen left": a living beast.
+        let alive =
+            node.feed() == Some(Feed::Meat) && beast(node).is_some() && at > clause.from && self.has(at - 1, Cue::My);
+        if let Some(feed) = node.feed().filter(|_| !against && !is_left && !alive) {
             return Some(Thing::Feed(feed));
         }
         if node.has(Cue::Slurry) && clause.has(Cue::Put) && (self.swaps(clause) || self.measured_out(clause, at)) {

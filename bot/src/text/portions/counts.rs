@@ -75,7 +75,11 @@ impl Reader<'_> {
                 if number.value == 0.0 && (doing || clause.has(Cue::Tank) || clause.to - clause.from <= 3) {
                     return true;
                 }
-                if doing && purpose != Purpose::Removed && clause.any(&Cues::of(&[Cue::Put])) {
+                let put = doing && purpose != Purpose::Removed && clause.any(&Cues::of(&[Cue::Put]));
+                if put && self.of_the_measured(clause).is_some() {
+                    return true;
+                }
+                if put {
                     self.doubt(About::Unit, amount.at, amount.at + 1);
                     self.use_up([amount.at]);
                 }

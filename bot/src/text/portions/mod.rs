@@ -107,6 +107,7 @@ impl Reader<'_> {
             && !clause.asks
             && (clause.any(&Cues::of(&[Cue::Put]))
                 || !atoms.is_empty()
+                || clause.range().all(|at| self.node(at).any(&Cues::of(&[Cue::AsUsual, Cue::Chatter])))
                 || end - first == self.clauses.len()
                 || self.clause_before(&clause).is_some_and(|before| before.has(Cue::Put)))
         {

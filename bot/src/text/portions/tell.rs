@@ -136,7 +136,7 @@ impl Reader<'_> {
             self.water_share(clause, from, to, day, number.value, fed_before);
             return;
         }
-        let carried = carried.or_else(|| amount.and_then(|amount| self.of_the_measured(clause, amount.at)));
+        let carried = carried.or_else(|| amount.and_then(|_| self.of_the_measured(clause)));
         let one_by_one = things.first().is_some_and(|thing| self.has(thing.at, Cue::Counted));
         let portion = match amount {
             Some(amount) => match self.portion_of(amount, first, one_by_one, carried) {
@@ -220,7 +220,7 @@ impl Reader<'_> {
                     Some(Thing::Feed(feed)) if one_by_one || counted(feed) => {
                         plain(Some(number.value), Some(Unit::Of(Measure::Piece)))
                     }
-                    _ if number.weak => plain(None, None),
+                    _ if number.weak && carried.is_none() => plain(None, None),
                     _ => match carried {
                         Some(unit) => plain(Some(number.value), Some(unit)),
                         None => Err(About::Unit),
@@ -258,11 +258,11 @@ impl Reader<'_> {
         }
     }
 
-    /// "my bucket is 18 litres, I put 2 of them": of what was measured before.
-    fn of_the_measured(&self, clause: &Clause, at: usize) -> Option<Unit> {
-        let of_them = at + 2 < clause.to && self.has(at + 1, Cue::Of) && self.has(at + 2, Cue::Chatter);
-        self.facts.iter().rev().filter(|_| of_them).find_map(|(_, told)| match told.what {
-            What::Measure { unit, .. } => Some(Unit::Of(unit)),
+    /// "my bucket is 18 litres, I put 2", "... 2 of water": of what was measured before.
+    pub(super) fn of_the_measured(&self, clause: &Clause) -> Option<Unit> {
+        let sentence = self.sentence(clause);
+        self.facts.iter().rev().find_map(|(at, told)| match told.what {
+            What::Measure { unit, .. } if *at < clause.to && *at >= sentence.from => Some(Unit::Of(unit)),
             _ => None,
         })
     }
