@@ -97,7 +97,10 @@ impl Reader<'_> {
             let tank = reach(&|i| self.node(i).any(&Cues::of(&[Cue::Tank, Cue::NewTank])) && !self.has(i, Cue::GasBag));
             let store = reach(&|i| self.node(i).has(Cue::GasBag));
             let thing_next =
-                (at + 1..clause.to.min(at + 3)).any(|i| self.node(i).feed().is_some() || self.has(i, Cue::Water));
+                // "tank 1000 litres, put dung": what goes in is told after the doing.
+                (at + 1..clause.to.min(at + 3))
+                    .take_while(|&i| !self.has(i, Cue::Put))
+                    .any(|i| self.node(i).feed().is_some() || self.has(i, Cue::Water));
             let behind = self.row.lexicon.habits.part == Side::After;
             let inside = |tank: usize| tank > 0 && self.has(tank - 1, Cue::In) || behind && self.has(tank + 1, Cue::In);
             let in_tank = tank.is_some_and(|tank| inside(tank) && clause.any(&DOINGS));

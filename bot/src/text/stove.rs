@@ -392,6 +392,10 @@ impl Reader<'_> {
                 (Full, _, true) => Good,
                 (level, ..) => level,
             };
+            // "gesi ipo kidogo": how little is said after it.
+            let little_after = level == Good
+                && (at + 1..clause.to.min(at + 3)).any(|i| self.node(i).meaning.level == Some(Low));
+            let level = if little_after { Low } else { level };
             // "the drum does not rise, there is little gas": a little is more than none.
             if found.is_none_or(|(_, told)| told == GasLevel::None && level == Low) {
                 found = Some((at, level));

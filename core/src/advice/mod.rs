@@ -121,7 +121,12 @@ pub fn advise(twin: &Twin, today: Day) -> Advice {
     if reasons.is_empty() {
         reasons.push(Reason::Usual);
     }
-    reasons.dedup();
+    let mut given = vec![];
+    reasons.retain(|reason| {
+        let first = !given.contains(reason);
+        given.push(*reason);
+        first
+    });
     Advice {
         verdict,
         ration_kg,
