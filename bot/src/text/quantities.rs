@@ -409,6 +409,13 @@ fn measure_of_volume(row: &Row, at: usize) -> Option<(f64, f64, Measure, usize)>
     let mut next = at + 1;
     // "dumu la" may be one listed phrase.
     let of = row.nodes.get(next)?.has(Cue::Of) || row.words_of(at).any(|word| word.cues.has(Cue::Of));
+    // "2 buckets (20 L each)"
+    let each = row.nodes[next].mark() == Some(Mark::Comma) && row.nodes.get(next + 2).is_some_and(|n| n.has(Cue::Each));
+    if each && !quantity.implied {
+        let litres = volume(&row.nodes[next + 1])?;
+        let closed = row.nodes.get(next + 3).is_some_and(|n| n.mark() == Some(Mark::Comma));
+        return Some((litres, quantity.amount()?, unit, next + 3 + usize::from(closed)));
+    }
     if !of {
         return None;
     }

@@ -73,6 +73,8 @@ impl Reader<'_> {
                     Kind::Number(number) if !number.weak || self.weak_counts(at) => {
                         Some(self.share(clause, at).map_or(Piece::Bare(number), Piece::Share))
                     }
+                    // "20 kg dung in 3 wheelbarrows": what it came in.
+                    Kind::Quantity(q) if !q.implied && at > clause.from && self.came_in(&atoms, at) => None,
                     // "burnt in the pot": where, not how much.
                     Kind::Quantity(q) if q.implied && self.stands_in(clause, at) => None,
                     // "maans ka tukda aadha kilo": the weight says how much.
@@ -111,6 +113,20 @@ impl Reader<'_> {
             }
         }
         atoms
+    }
+
+    /// Whether a measure after "in" only holds an amount told by weight before it.
+    fn came_in(&self, atoms: &[Atom], at: usize) -> bool {
+        let measure = self.node(at).quantity().is_some_and(|q| matches!(q.unit, Some(UnitWord::Of(_))));
+        let of_more = at + 1 < self.row.nodes.len() && self.has(at + 1, Cue::Of);
+        let [.., amount, thing] = atoms else { return false };
+        let weighed = matches!(amount.what, Piece::Amount(q) if matches!(q.unit, Some(UnitWord::Mass(_))));
+        measure
+            && !of_more
+            && self.has(at - 1, Cue::In)
+            && !self.has(at - 1, Cue::Put)
+            && weighed
+            && thing.thing().is_some()
     }
 
     fn is_weighed(&self, at: usize) -> bool {
@@ -185,10 +201,16 @@ impl Reader<'_> {
         if node.has(Cue::Slurry) && clause.has(Cue::Put) && (self.swaps(clause) || self.measured_out(clause, at)) {
             return Some(Thing::Feed(Feed::Digestate));
         }
+        // "my phone fell in water"
+        let where_it_fell = clause.has(Cue::Fell)
+            && !clause.has(Cue::Put)
+            && at > clause.from
+            && self.node(at - 1).any(&Cues::of(&[Cue::In, Cue::Fell]));
         if node.has(Cue::Water) {
             // "pani ka level": how high it stands.
             let level = (at + 1..clause.to.min(at + 3)).find(|&i| !self.has(i, Cue::Of));
-            return (!level.is_some_and(|i| self.has(i, Cue::Level))).then_some(Thing::Water);
+            let high = level.is_some_and(|i| self.has(i, Cue::Level));
+            return (!high && !where_it_fell).then_some(Thing::Water);
         }
         if node.has(Cue::Dung) {
             return Some(Thing::Feed(Feed::CattleManure));

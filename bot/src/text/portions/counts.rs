@@ -234,7 +234,12 @@ impl Reader<'_> {
             reader.facts.iter().any(|(_, told)| put(&told.what))
         };
         match thing.thing() {
-            Some(Thing::Water) if self.done_here(clause) || fed(self) || self.anywhere(&Cues::of(&[Cue::Put])) => {
+            Some(Thing::Water)
+                if self.done_here(clause)
+                    || fed(self)
+                    || self.anywhere(&Cues::of(&[Cue::Put]))
+                    || self.only_portions(clause) && clause.range().any(|at| self.node(at).feed().is_some()) =>
+            {
                 self.tell(thing.at, Some(day), What::Water { amount: Some(0.0), unit: Some(Unit::L) });
                 self.use_up([thing.at]);
             }

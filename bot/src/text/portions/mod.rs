@@ -101,6 +101,13 @@ impl Reader<'_> {
         }
         let signs =
             self.facts.iter().any(|(at, told)| clause.range().contains(at) && matches!(told.what, What::Sign { .. }));
+        // "usual feed is 2 kg scraps": how much that is.
+        let told = (clause.from + 1..clause.to)
+            .any(|at| self.has(at - 1, Cue::AsUsual) && self.node(at).any(&Cues::of(&[Cue::Is, Cue::Colon])));
+        if told && atoms.iter().any(|atom| matches!(atom.what, Piece::Amount(q) if !q.implied && q.number.is_some())) {
+            clause.cues.remove(Cue::AsUsual);
+            clause.habit = true;
+        }
         if clause.has(Cue::AsUsual)
             && !signs
             && !clause.any(&Cues::of(&[Cue::OutletUsual, Cue::Smell]))

@@ -29,7 +29,8 @@ impl Reader<'_> {
                 // A list of things, and the amount that may follow it.
                 let mut last = i;
                 while let Some(more) = atoms.get(last + 1) {
-                    let joins = more.thing().is_some() && self.alike(atoms[last], *more)
+                    let joins = more.thing().is_some()
+                        && self.alike(atoms[last], *more)
                         && (more.and || more.comma || self.side_by_side(atoms[last], *more));
                     if !joins {
                         break;
@@ -37,7 +38,10 @@ impl Reader<'_> {
                     last += 1;
                 }
                 let amount = atoms.get(last + 1).filter(|a| a.thing().is_none() && !a.parted());
-                let taken = amount.filter(|amount| {
+                // "no water today just 4 kg dung": what was denied has no amount.
+                let follows = atoms.get(last + 2).is_some_and(|after| after.thing().is_some() && !after.parted());
+                let denied = follows && self.denied(clause, atom.at);
+                let taken = amount.filter(|_| !denied).filter(|amount| {
                     // "bina pani ke 3 kilo gobar": of what there was none there is no amount.
                     let none = atom.at > clause.from && self.has(atom.at - 1, Cue::Without);
                     if none && self.row.lexicon.habits.part == Side::After {

@@ -3,7 +3,7 @@
 use super::super::clauses::Clause;
 use super::super::foods::counted;
 use super::super::measured::round;
-use super::super::nodes::When;
+use super::super::nodes::{Number, Quantity, When};
 use super::super::notions::{Cue, Cues, UnitWord};
 use super::super::reader::Reader;
 use super::super::reading::{About, Told};
@@ -138,6 +138,7 @@ impl Reader<'_> {
         }
         let carried = carried.or_else(|| amount.and_then(|_| self.of_the_measured(clause)));
         let one_by_one = things.first().is_some_and(|thing| self.has(thing.at, Cue::Counted));
+        let amount = amount.map(|amount| self.in_the_sized(clause, amount, carried));
         let portion = match amount {
             Some(amount) => match self.portion_of(amount, first, one_by_one, carried) {
                 Ok(portion) => portion,
@@ -255,6 +256,21 @@ impl Reader<'_> {
                 plain(amount, unit)
             }
             Piece::Share(_) | Piece::Thing(_) => plain(None, None),
+        }
+    }
+
+    /// "one 10-litre bucket of dung and two of water": a number carried over is of measures as large.
+    fn in_the_sized(&self, clause: &Clause, amount: Atom, carried: Option<Unit>) -> Atom {
+        let Piece::Bare(number) = amount.what else { return amount };
+        let sized = (clause.from..amount.at).rev().find_map(|at| self.node(at).quantity().filter(|q| q.unit.is_some()));
+        match sized.and_then(|q| q.sized).filter(|_| carried == Some(Unit::L)) {
+            Some((measure, one)) => {
+                let number = Some(Number { value: number.value * one, ..number });
+                let unit = Some(UnitWord::Volume(1.0));
+                let quantity = Quantity { number, unit, implied: false, sized: Some((measure, one)) };
+                Atom { what: Piece::Amount(quantity), ..amount }
+            }
+            None => amount,
         }
     }
 
