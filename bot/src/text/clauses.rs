@@ -191,6 +191,7 @@ pub fn part(row: &Row) -> Vec<Clause> {
             _ if node.kind == Kind::Phrase
                 && node.has(Cue::And)
                 && matches!(row.nodes.get(at + 1).and_then(|next| next.when()), Some(When::Day(_)))
+                && row.nodes.get(at + 2).is_some_and(|next| next.mark().is_none())
                 && row.nodes[from..at].iter().any(|node| node.has(Cue::PutNot)) =>
             {
                 close(from, at, sentence, false);

@@ -242,23 +242,15 @@ impl Reader<'_> {
         if numbers != 2 || clause.range().any(|i| self.node(i).feed().is_some()) {
             return None;
         }
-        // "17 outside and 20 in the tank": the place stands after its number.
-        const PLACE: Cues = Cues::of(&[Cue::Outside, Cue::Tank, Cue::Slurry]);
-        let first = clause.range().find(|&i| self.counted(i))?;
-        let in_tank = clause.range().any(|i| self.speaks_of(i, &Cues::of(&[Cue::Tank])));
-        if in_tank && !(clause.from..first).any(|i| self.speaks_of(i, &PLACE)) {
-            let own = (at + 1..clause.to).take_while(|&i| !self.counted(i)).find(|&i| self.speaks_of(i, &PLACE))?;
-            return Some(if self.speaks_of(own, &Cues::of(&[Cue::Outside])) { Medium::Air } else { Medium::Tank });
-        }
-        let behind = at.checked_sub(1).filter(|&i| i >= clause.from && !self.counted(i))?;
+        let behind = at.checked_sub(1).filter(|&i| i >= clause.from && !self.counted(i));
         const WHERE: Cues = Cues::of(&[Cue::Outside, Cue::Tank, Cue::In]);
-        // "it's 40 outside and the tank is 61": where nothing stands before, what stands at once after.
+        // "17 outside and 20 in the tank", "it's 40 outside and the tank is 61": where nothing stands before, what stands at once after.
         let before = (clause.from..at).rev().take_while(|&i| !self.counted(i)).find(|&i| self.speaks_of(i, &WHERE));
         let after = (at + 1..clause.to.min(at + 2)).find(|&i| self.speaks_of(i, &WHERE));
         let first = clause.range().find(|&i| self.counted(i)).unwrap_or(at);
         let led = (clause.from..first).any(|i| self.speaks_of(i, &WHERE));
         let named = if led { before.or(after) } else { after.or(before) };
-        let outside = self.speaks_of(named.unwrap_or(behind), &Cues::of(&[Cue::Outside]));
+        let outside = self.speaks_of(named.or(behind)?, &Cues::of(&[Cue::Outside]));
         Some(if outside { Medium::Air } else { Medium::Tank })
     }
 
