@@ -61,7 +61,11 @@ impl Reader<'_> {
             if clause.has(Cue::AskWater) {
                 self.ask(Ask::Water);
             }
-        } else if clause.has(Cue::AskWater) || how_much && water.is_some() && feeds.is_empty() {
+        } else if clause.has(Cue::AskWater)
+            || how_much && water.is_some() && feeds.is_empty()
+            || self.litres_are_asked(clause) && !gas
+            || clause.has(Cue::CanI) && put && self.water_before_feeds(&feeds, water)
+        {
             self.ask(Ask::Water);
         } else if (how_much || clause.has(Cue::HowLong)) && gas && !clause.has(Cue::Ration) {
             self.ask(Ask::Gas);
@@ -177,6 +181,26 @@ impl Reader<'_> {
     fn water_is_asked(&self, clause: &Clause, water: Option<usize>) -> bool {
         let Some(water) = water else { return false };
         clause.range().find(|&i| self.has(i, Cue::HowMuch)).is_some_and(|how| how.abs_diff(water) <= 2)
+    }
+
+    /// "how many litres should I mix with 3 kg peels"
+    fn litres_are_asked(&self, clause: &Clause) -> bool {
+        use super::notions::UnitWord;
+        let litres = |at: usize| {
+            let node = self.node(at);
+            let unit = node.quantity().and_then(|q| q.unit).or(node.meaning.unit).filter(|_| !node.meaning.letter);
+            matches!(unit, Some(UnitWord::Volume(_)))
+        };
+        (clause.from + 1..clause.to).any(|at| self.has(at - 1, Cue::HowMuch) && litres(at))
+    }
+
+    /// "do I have to add water if the dung is wet": the water is what may go in.
+    fn water_before_feeds(&self, feeds: &[usize], water: Option<usize>) -> bool {
+        let Some(water) = water else { return false };
+        let joined =
+            self.row.nodes.get(water + 1).is_some_and(|next| next.any(&Cues::of(&[Cue::And, Cue::With, Cue::Of])));
+        let after = self.row.nodes.get(water + 1).is_some_and(|next| next.feed().is_some());
+        !joined && !after && feeds.iter().all(|&feed| feed > water)
     }
 
     fn may_go_in(&mut self, feeds: &[usize]) {

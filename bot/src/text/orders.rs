@@ -121,6 +121,8 @@ impl Reader<'_> {
             Cue::Latest,
             Cue::Meant,
             Cue::Was,
+            Cue::TurnOff,
+            Cue::With,
             Cue::Habit,
             Cue::Morning,
         ]);
@@ -159,9 +161,7 @@ impl Reader<'_> {
         let starts = nodes.iter().any(|node| {
             node.kind == Kind::Phrase && (node.has(Cue::Start) || node.meaning.control.is_some_and(starts))
         });
-        if whole && !stops && says(Cue::Erase) && says(Cue::Texts) && says(Cue::Latest) {
-            Some(Control::Undo)
-        } else if !whole || listed {
+        if !whole || listed {
             None
         } else if starts && !stops && says(Cue::Texts) && !says(Cue::Erase) {
             Some(Control::Start)
@@ -169,7 +169,7 @@ impl Reader<'_> {
             Some(Control::Undo)
         } else if says(Cue::Erase) && says(Cue::OwnData) && says(Cue::My) && !stops {
             Some(Control::Forget)
-        } else if stops && says(Cue::Send) && says(Cue::Reminders) {
+        } else if (stops || says(Cue::TurnOff)) && says(Cue::Reminders) {
             Some(Control::Mute)
         } else if stops && says(Cue::Send) && says(Cue::Texts) {
             Some(Control::Stop)
@@ -180,7 +180,7 @@ impl Reader<'_> {
 
     /// "stop reminding me every morning": one listed order, and when or how often.
     fn order_with_its_hour(&self) -> Option<Control> {
-        const BESIDE: Cues = Cues::of(&[Cue::Habit, Cue::Morning, Cue::Now, Cue::My, Cue::Chatter, Cue::Reminders]);
+        const BESIDE: Cues = Cues::of(&[Cue::Habit, Cue::Morning, Cue::Now, Cue::My, Cue::Chatter]);
         let mut order = None;
         for node in &self.row.nodes {
             match node.kind {
