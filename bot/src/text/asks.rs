@@ -54,7 +54,7 @@ impl Reader<'_> {
             || clause.any(&Cues::of(&[Cue::How, Cue::What, Cue::HowMuch]))
                 && clause.any(&Cues::of(&[Cue::Start, Cue::NewTank, Cue::Seed]))
                 && !clause.has(Cue::HowLong)
-            || clause.has(Cue::Status) && clause.has(Cue::Seed) && feeds.is_empty()
+            || clause.any(&Cues::of(&[Cue::Status, Cue::Ration])) && clause.has(Cue::Seed) && feeds.is_empty()
         {
             self.ask(Ask::StartUp);
             // "how do I start it and how much water"
