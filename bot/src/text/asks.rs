@@ -6,6 +6,7 @@ use super::notions::{Cue, Cues};
 use super::reader::Reader;
 use super::reading::Ask;
 use super::tokens::Mark;
+use bellyful_core::feeds::Feed;
 
 impl Reader<'_> {
     pub fn questions(&mut self) {
@@ -79,6 +80,7 @@ impl Reader<'_> {
             self.ask(Ask::CanMend { what });
         } else if clause.any(&Cues::of(&[Cue::CanI, Cue::Good4, Cue::Ration]))
             && !feeds.is_empty()
+            && !(clause.has(Cue::Ration) && feeds.iter().all(|&i| self.node(i).feed() == Some(Feed::FoodWaste)))
             && !(how_much || clause.has(Cue::AskGas))
             && (put || clause.has(Cue::Good4) || !self.only_cooks(clause))
         {

@@ -221,12 +221,14 @@ pub fn part(row: &Row) -> Vec<Clause> {
     clauses
 }
 
-/// Whether an amount is told that was put in or fell in, and nothing is asked of it.
+/// Whether it is told what was put in, fell in or was measured, and nothing is asked of it.
 fn tells_a_portion(row: &Row, from: usize, at: usize) -> bool {
     let told = &row.nodes[from..at];
     let done = Cues::of(&[Cue::Put, Cue::Fell]);
-    told.iter().any(|node| node.kind == Kind::Phrase && node.any(&done))
-        && told.iter().any(|node| node.quantity().is_some_and(|q| !q.implied) || node.number().is_some())
+    let amount = |node: &Node| node.quantity().is_some_and(|q| !q.implied) || node.number().is_some();
+    (told.iter().any(|node| node.kind == Kind::Phrase && node.any(&done))
+        && told.iter().any(|node| node.feed().is_some() || amount(node))
+        || told.iter().any(|node| node.any(&Cues::of(&[Cue::Ph, Cue::Temp, Cue::Gauge]))) && told.iter().any(amount))
         && !told.iter().any(|node| node.any(&ASKING) || node.has(Cue::PutPlan))
 }
 
@@ -374,7 +376,8 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
             Some(When::Ahead) => made.plan = true,
             Some(When::EitherWay(days)) => {
                 if made.plan {
-                } else if made.past || made.any(&Cues::of(&[Cue::Put, Cue::Cook, Cue::Fell, Cue::Remove, Cue::PutNot]))
+                } else if made.past
+                    || made.any(&Cues::of(&[Cue::Put, Cue::Cook, Cue::Fell, Cue::Remove, Cue::PutNot, Cue::Start]))
                 {
                     made.days.push((at, -days));
                 }

@@ -15,6 +15,7 @@ pub fn join(row: &mut Row) {
             || dung(row, at)
             || bones(row, at)
             || same(row, at)
+            || made_of(row, at)
             || starch_water(row, at)
             || soapy(row, at)
             || leftover(row, at)
@@ -65,6 +66,7 @@ const QUALITIES: Cues = Cues::of(&[
 fn and_of(row: &mut Row) {
     const BACK: usize = 8;
     if row.lexicon.habits.part == Side::After {
+        of_that_too(row);
         return;
     }
     for at in 2..row.nodes.len() {
@@ -80,6 +82,36 @@ fn and_of(row: &mut Row) {
             peel_of(&row.nodes[at])
         } else if part(Cue::Dung) {
             beast(&row.nodes[at])
+        } else {
+            None
+        };
+        if let Some(feed) = feed {
+            row.nodes[at].meaning = super::notions::Meaning { feed: Some(feed), ..Default::default() };
+        }
+    }
+}
+
+/// "bakri ka gobar 1 kg aur gaay ka 3 kg", "kele ke chilke 2 kg, aam ke 1 kg": the part is said once.
+fn of_that_too(row: &mut Row) {
+    const BACK: usize = 8;
+    for at in 2..row.nodes.len() {
+        let joined = row.nodes[at - 1].mark() == Some(Mark::Comma)
+            || row.nodes[at - 1].has(Cue::And) && row.nodes[at - 1].kind == Kind::Phrase;
+        let amount = |node: &Node| node.quantity().is_some() || node.number().is_some();
+        // "gaay ka" may be one phrase.
+        let whole = row.words_of(at).last().is_some_and(|word| word.cues.has(Cue::Of));
+        let next = if whole { at + 1 } else { at + 2 };
+        if !joined || !(whole || is_of(row, at + 1)) || !row.nodes.get(next).is_some_and(amount) {
+            continue;
+        }
+        let before = (at.saturating_sub(BACK)..at - 1).rev().take_while(|&at| row.nodes[at].mark() != Some(Mark::Stop));
+        let part = |cue: Cue| {
+            before.clone().any(|at| row.nodes[at].feed().is_some() && row.words_of(at).any(|word| word.cues.has(cue)))
+        };
+        let feed = if beast(&row.nodes[at]).is_some() && part(Cue::Dung) {
+            beast(&row.nodes[at])
+        } else if part(Cue::Peel) {
+            peel_of(&row.nodes[at])
         } else {
             None
         };
@@ -259,6 +291,26 @@ fn dung(row: &mut Row, at: usize) -> bool {
     };
     let Some(feed) = feed else { return false };
     set(row, at, next, feed);
+    true
+}
+
+/// "chane ka bhusa", "lakdi ki rakh", "aam ki guthli": the straw, ash or stone of a plant is no food of that plant. The
+/// leaves of a vegetable are greens.
+fn made_of(row: &mut Row, at: usize) -> bool {
+    use Feed::*;
+    let (next, of) = after(row, at);
+    if !of || row.lexicon.habits.part != Side::After {
+        return false;
+    }
+    let feed = |at: usize| row.nodes.get(at).and_then(Node::feed);
+    let (Some(plant), Some(part)) = (feed(at), feed(next)) else { return false };
+    let greens = matches!(plant, Cabbage | Carrot | Onion | LeafyGreens | Pumpkin | VegetableWaste | Beans | Potato);
+    let made = match part {
+        Leaves if greens => LeafyGreens,
+        Straw | Leaves | Grass | Ash | Flour | Wood => part,
+        _ => return false,
+    };
+    set(row, at, next, made);
     true
 }
 

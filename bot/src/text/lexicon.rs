@@ -172,7 +172,10 @@ impl Lexicon {
         words.sort_by_key(|&(_, &id)| id);
         for (word, &id) in words {
             if matters[id as usize] && word.chars().count() >= 2 {
-                sounds[usize::from(script::devanagari(word))].entry(made.sound(word).into_boxed_str()).or_default().push(id);
+                sounds[usize::from(script::devanagari(word))]
+                    .entry(made.sound(word).into_boxed_str())
+                    .or_default()
+                    .push(id);
             }
         }
         made.sounds = sounds;

@@ -148,7 +148,9 @@ impl Reader<'_> {
             }
             // What is counted or weighed is no temperature.
             let next = at + 1;
+            let told = at > clause.from && self.node(at - 1).any(&Cues::of(&[Cue::Temp, Cue::TempLetter]));
             if !sure
+                && !told
                 && next < clause.to
                 && (self.node(next).feed().is_some()
                     || self.has(next, Cue::People)

@@ -35,7 +35,8 @@ impl Reader<'_> {
         });
         let contrast = self.contrast().is_some()
             || self.only_beasts() && self.kept_after_denied().is_some()
-            || self.denied_first().is_some();
+            || self.denied_first().is_some()
+            || self.denied_last().is_some();
         let sorry = self.has(first, Cue::Sorry) && (self.sorry_for_an_amount(first) || self.beasts_alone(1));
         if !(leading_no || slip || contrast || sorry) {
             return false;
@@ -220,6 +221,9 @@ impl Reader<'_> {
         let kept: Vec<usize> = match contrast {
             Some(not) if second => all.filter(|&at| at > not).collect(),
             Some(not) => all.filter(|&at| at < not).collect(),
+            None if self.denied_last().is_some() => {
+                all.filter(|&at| self.denied_last().is_some_and(|end| at < end)).collect()
+            }
             None => {
                 let beast = || self.only_beasts().then(|| self.kept_after_denied().unwrap_or(0));
                 let from = self.denied_first().or_else(beast).unwrap_or(0);

@@ -106,6 +106,12 @@ fn quantity_at(row: &Row, at: usize) -> Option<(Quantity, usize)> {
         }
         let unit_node = nodes.get(next)?;
         let unit = unit_of(unit_node)?;
+        // "temp 29 bag full": what was measured has the number.
+        const MEASURED: Cues = Cues::of(&[Cue::Temp, Cue::Ph, Cue::Gauge]);
+        let measured = at > 0 && nodes[at - 1].any(&MEASURED) && nodes[at - 1].kind == Kind::Phrase;
+        if measured && matches!(unit, UnitWord::Of(_)) {
+            return None;
+        }
         if unit_node.meaning.letter && (skipped > 0 || number.weak) {
             return None;
         }

@@ -7,7 +7,7 @@ use super::notions::{Cue, Cues, UnitWord};
 use super::reader::Reader;
 use super::reading::About;
 use super::wordlist::Side;
-use bellyful_core::fact::{Walls, What};
+use bellyful_core::fact::{Measure, Walls, What};
 
 /// Words that only lead from one part of a clause to the next.
 const JOINTS: Cues = Cues::of(&[
@@ -227,6 +227,13 @@ impl Reader<'_> {
                 }
                 continue;
             }
+            let weighed = matches!(litres.unit, Some(UnitWord::Mass(_))) && !litres.implied;
+            let held = at > clause.from && self.implied_measure(at - 1).is_some() && self.has(at + 1, Cue::Of);
+            if weighed && held && !clause.any(&Cues::of(&[Cue::Put, Cue::Fell])) && at + 2 >= clause.to {
+                // "tasla 8 kilo ka": how much it holds by weight says no litres.
+                self.use_up([at - 1, at]);
+                continue;
+            }
             let Some(amount) = Self::litres(litres) else { continue };
             let found = (clause.from..at)
                 .rev()
@@ -240,7 +247,10 @@ impl Reader<'_> {
                 || (start..measure).any(thing) && !self.holder_before(clause, measure);
             if tells && !used_for_feed {
                 let unit = self.implied_measure(measure).expect("found as one");
-                self.tell(at, None, What::Measure { unit, litres: round(amount, 4) });
+                // "drum 500 litre ka gas ke liye": what the gas is kept in.
+                let store = (clause.has(Cue::Gas) || unit == Measure::Bag) && amount >= 100.0;
+                let litres = round(amount, 4);
+                self.tell(at, None, if store { What::Store { litres } } else { What::Measure { unit, litres } });
                 self.use_up(measure..=at);
                 start = at + 1;
             }
@@ -264,7 +274,7 @@ impl Reader<'_> {
         (clause.from..measure).all(|i| self.joins(i) || self.holder(i))
     }
 
-    fn implied_measure(&self, at: usize) -> Option<bellyful_core::fact::Measure> {
+    fn implied_measure(&self, at: usize) -> Option<Measure> {
         let node = self.node(at);
         let quantity = node.quantity().filter(|q| !node.used && q.number.is_none_or(|n| n.value == 1.0))?;
         if let Some(UnitWord::Of(measure)) = quantity.unit { Some(measure) } else { None }
@@ -332,9 +342,7 @@ impl Reader<'_> {
             let found = people_next.filter(|_| !number.weak).or(people_back.filter(|_| !number.weak && !unit_next));
             // "do aadmi tanki dekhne aaye": not those who live here.
             const OURS: Cues = Cues::of(&[Cue::PeopleAre, Cue::Indoors, Cue::My, Cue::WeAre]);
-            let strangers = |word: usize| {
-                self.has(word, Cue::Folk) && !clause.any(&OURS) && clause.has(Cue::Tank)
-            };
+            let strangers = |word: usize| self.has(word, Cue::Folk) && !clause.any(&OURS) && clause.has(Cue::Tank);
             if let Some(word) = found.filter(|&word| !strangers(word)) {
                 let count = number.value as u32 + self.more_people(clause, word);
                 self.tell(at, None, What::People { count });
@@ -475,6 +483,7 @@ impl Reader<'_> {
             let day = match self.node(at).when() {
                 Some(When::Ago(days) | When::Span(days) | When::Since(days)) => -days,
                 Some(When::Day(day)) if clause.has(Cue::Start) => day,
+                Some(When::EitherWay(days)) if clause.has(Cue::Start) && clause.days.contains(&(at, -days)) => -days,
                 _ => continue,
             };
             if let Some(vague) = self.node(at).quantity().filter(|q| q.number.is_none()) {

@@ -153,10 +153,18 @@ impl Reader<'_> {
         const OTHERS: Cues = Cues::of(&[Cue::Slurry, Cue::Water, Cue::Painted]);
         // "lau ka rang laal hai": the flame's own colour.
         let own = |i: usize| {
-            i >= clause.from + 2 && self.has(i, Cue::Painted) && self.has(i - 1, Cue::Of) && self.node(i - 2).any(&FLAMES)
+            i >= clause.from + 2
+                && self.has(i, Cue::Painted)
+                && self.has(i - 1, Cue::Of)
+                && self.node(i - 2).any(&FLAMES)
         };
         let near = |cues: &Cues| {
-            clause.range().filter(|&i| self.node(i).any(cues) && !own(i)).map(|i| i.abs_diff(at)).min().unwrap_or(usize::MAX)
+            clause
+                .range()
+                .filter(|&i| self.node(i).any(cues) && !own(i))
+                .map(|i| i.abs_diff(at))
+                .min()
+                .unwrap_or(usize::MAX)
         };
         let flame = near(&Cues::of(&[Cue::Flame, Cue::FireWord, Cue::Stove, Cue::Burning]));
         let food = (at + 1 < clause.to && self.node(at + 1).feed().is_some())
@@ -188,7 +196,7 @@ impl Reader<'_> {
                 .unwrap_or(usize::MAX)
         };
         let to_flame = near(&Cues::of(&[Cue::Flame, Cue::FireWord, Cue::Stove, Cue::Burning]));
-        to_flame < near(&Cues::of(&[Cue::Gas, Cue::GasBag, Cue::Level, Cue::Slurry, Cue::Tank]))
+        to_flame < near(&Cues::of(&[Cue::Gas, Cue::GasBag, Cue::Bag, Cue::Level, Cue::Slurry, Cue::Tank]))
             && !self.node(at).quantity().is_some_and(|q| q.unit.is_some())
     }
 

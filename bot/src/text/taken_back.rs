@@ -6,8 +6,36 @@ use super::nodes::Kind;
 use super::notions::{Cue, Cues, UnitWord};
 use super::reader::Reader;
 use super::tokens::Mark;
+use super::wordlist::Side;
 
 impl Reader<'_> {
+    /// "2 litre tha 3 litre nahi": where "not" stands behind, an amount that ends the text and is denied takes back
+    /// none, but keeps the one told before it. Gives where the denied one stands.
+    pub(super) fn denied_last(&self) -> Option<usize> {
+        const LITTLE: Cues = Cues::of(&[Cue::Is, Cue::Was, Cue::Chatter, Cue::Put, Cue::WeAre, Cue::Of, Cue::But]);
+        let nodes = &self.row.nodes;
+        if self.row.lexicon.habits.negation != Side::After {
+            return None;
+        }
+        let amount = |at: usize| {
+            let quantity = nodes[at].quantity().filter(|q| !q.implied && q.number.is_some());
+            let measured = |unit| matches!(unit, Some(UnitWord::Mass(_) | UnitWord::Volume(_) | UnitWord::Of(_)));
+            nodes[at].number().is_some_and(|n| !n.weak) || quantity.is_some_and(|q| measured(q.unit))
+        };
+        let last = (0..nodes.len()).rev().find(|&at| nodes[at].mark().is_none() && !nodes[at].any(&LITTLE))?;
+        let not = nodes[last].kind == Kind::Phrase && nodes[last].has(Cue::Not);
+        let denied = last.checked_sub(1).filter(|&at| not && amount(at))?;
+        let mut amounts = (0..denied).filter(|&at| amount(at));
+        let kept = amounts.next().filter(|_| amounts.next().is_none())?;
+        let parted = (kept + 1..denied)
+            .any(|at| nodes[at].mark().is_some() || nodes[at].any(&Cues::of(&[Cue::Is, Cue::Was, Cue::Put])));
+        let plain = (0..denied).all(|at| {
+            let node = &nodes[at];
+            at == kept || node.mark().is_some() || node.feed().is_some() || node.when().is_some() || node.any(&LITTLE)
+        });
+        (parted && plain).then_some(denied)
+    }
+
     /// "it was not 3 kg, it was 2": a text that opens by denying an amount, and names another after a pause.
     pub(super) fn denied_first(&self) -> Option<usize> {
         const LEADS: Cues = Cues::of(&[

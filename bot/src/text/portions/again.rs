@@ -44,8 +44,10 @@ impl Reader<'_> {
         for later in 1..self.facts.len() {
             let (at, before) = (&self.facts[later - 1].0, &self.facts[later - 1].1);
             let (named_at, after) = (&self.facts[later].0, &self.facts[later].1);
-            let (What::Fed { feed: Feed::FoodWaste, amount: Some(_), unit }, What::Fed { feed, amount: Some(_), unit: same }) =
-                (&before.what, &after.what)
+            let (
+                What::Fed { feed: Feed::FoodWaste, amount: Some(_), unit },
+                What::Fed { feed, amount: Some(_), unit: same },
+            ) = (&before.what, &after.what)
             else {
                 continue;
             };

@@ -77,6 +77,10 @@ impl Reader<'_> {
                     Kind::Quantity(q) if !q.implied && at > clause.from && self.came_in(&atoms, at) => None,
                     // "burnt in the pot": where, not how much.
                     Kind::Quantity(q) if q.implied && self.stands_in(clause, at) => None,
+                    // "2 kilo panni", "2 kilo thali ka jutha": where the weight is told, a vessel is no second amount.
+                    Kind::Quantity(q) if q.implied && self.weight_is_told(clause, at) => {
+                        node.meaning.feed.map(|feed| Piece::Thing(Thing::Feed(feed)))
+                    }
                     // "maans ka tukda aadha kilo": the weight says how much.
                     Kind::Quantity(q) if q.implied && at + 1 < clause.to && self.is_weighed(at + 1) => None,
                     Kind::Quantity(q) if q.unit.is_none() => (self.thing_near(clause, at)).then_some(Piece::Amount(q)),
@@ -127,6 +131,14 @@ impl Reader<'_> {
             && !self.has(at - 1, Cue::Put)
             && weighed
             && thing.thing().is_some()
+    }
+
+    /// Whether an amount stands right before the vessel at `at`, or before the food that it is a piece of.
+    fn weight_is_told(&self, clause: &Clause, at: usize) -> bool {
+        let told = |at: usize| self.node(at).quantity().is_some_and(|q| !q.implied && q.number.is_some());
+        let weighed = |at: usize| told(at) && self.is_weighed(at);
+        let of_food = at >= clause.from + 3 && self.has(at - 1, Cue::Of) && self.node(at - 2).feed().is_some();
+        at > clause.from && weighed(at - 1) || of_food && told(at - 3)
     }
 
     fn is_weighed(&self, at: usize) -> bool {

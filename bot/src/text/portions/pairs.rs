@@ -9,6 +9,7 @@ use super::super::wordlist::Side;
 use super::Purpose;
 use super::atoms::{Atom, Piece, Thing};
 use bellyful_core::fact::Unit;
+use bellyful_core::feeds::Feed;
 
 impl Reader<'_> {
     /// Tells what starts at atom `i`; gives the next.
@@ -133,7 +134,21 @@ impl Reader<'_> {
 
     /// "dal chawal", "roti sabji": where the verb comes last, two foods side by side are two.
     fn side_by_side(&self, one: Atom, other: Atom) -> bool {
-        let named = |atom: Atom| self.node(atom.at).feed().is_some();
+        const MEAL: [Feed; 12] = [
+            Feed::CookedRice,
+            Feed::Flatbread,
+            Feed::Bread,
+            Feed::Lentils,
+            Feed::Beans,
+            Feed::VegetableWaste,
+            Feed::Fish,
+            Feed::Meat,
+            Feed::Potato,
+            Feed::Cabbage,
+            Feed::LeafyGreens,
+            Feed::Milk,
+        ];
+        let named = |atom: Atom| self.node(atom.at).feed().is_some_and(|feed| MEAL.contains(&feed));
         let verb_last = self.row.lexicon.habits.negation == Side::After;
         verb_last && named(one) && named(other) && other.at == one.at + 1 && !other.of
     }

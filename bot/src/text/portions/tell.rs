@@ -296,6 +296,7 @@ impl Reader<'_> {
                     What::Fed { amount: None, unit: None, .. }
                         | What::Seeded { amount: None, unit: None, .. }
                         | What::Water { amount: None, unit: None }
+                        | What::Alkali { amount: None, unit: None, .. }
                 )
         };
         let late = self.facts.len().saturating_sub(BACK);
@@ -321,7 +322,10 @@ impl Reader<'_> {
             return false;
         }
         match &mut self.facts[last].1.what {
-            What::Fed { amount, unit, .. } | What::Seeded { amount, unit, .. } | What::Water { amount, unit } => {
+            What::Fed { amount, unit, .. }
+            | What::Seeded { amount, unit, .. }
+            | What::Water { amount, unit }
+            | What::Alkali { amount, unit, .. } => {
                 (*amount, *unit) = (portion.amount, portion.unit);
             }
             _ => return false,

@@ -5,7 +5,7 @@ use super::super::nodes::{Kind, When};
 use super::super::notions::{BEASTS, Cue, Cues, UnitWord};
 use super::super::reader::Reader;
 use super::super::reading::{About, Told};
-use bellyful_core::fact::{Unit, What};
+use bellyful_core::fact::{GasLevel, Unit, What};
 use bellyful_core::feeds::Feed;
 
 fn named_food(reader: &Reader, clause: &Clause) -> bool {
@@ -35,7 +35,9 @@ impl Reader<'_> {
         let nothing_else = self
             .clause_after(clause, clause.to)
             .is_some_and(|next| next.has(Cue::Nothing) && next.has(Cue::And) && next.range().all(little));
-        if !clause.has(Cue::Only) && !nothing_else || clause.has(Cue::Gas) {
+        // "pani kam dala, 3 litre bas": less than on other days.
+        let less = clause.range().any(|at| self.node(at).meaning.level == Some(GasLevel::Low));
+        if !clause.has(Cue::Only) && !nothing_else || clause.has(Cue::Gas) || less {
             return;
         }
         // "my jerrycan leaks so only 12 litres of water went in": only so much, not nothing else.
