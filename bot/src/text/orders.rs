@@ -165,7 +165,11 @@ impl Reader<'_> {
             None
         } else if starts && !stops && says(Cue::Texts) && !says(Cue::Erase) {
             Some(Control::Start)
-        } else if says(Cue::Erase) && (says(Cue::Texts) || says(Cue::Latest)) && !says_only_of_data && !stops {
+        } else if says(Cue::Erase)
+            && !stops
+            && (says(Cue::Texts) && says(Cue::Latest)
+                || (says(Cue::Texts) || says(Cue::Latest)) && !says_only_of_data)
+        {
             Some(Control::Undo)
         } else if says(Cue::Erase) && says(Cue::OwnData) && says(Cue::My) && !stops {
             Some(Control::Forget)
