@@ -200,7 +200,8 @@ impl Reader<'_> {
         let (tank_before, _) = within(&IN_TANK, 4);
         let (temp_before, temp_after) = within(&THERMO, LINKS);
         let another = self.facts.iter().any(|(_, told)| matches!(told.what, What::Temperature { .. }));
-        let medium = if outside_before || (outside_after && !tank_before) { Medium::Air } else { Medium::Tank };
+        let of_air = outside_before || outside_after && !tank_before || self.of_the_weather(clause);
+        let medium = if of_air { Medium::Air } else { Medium::Tank };
         if let Some(medium) = self.a_reading_alone(clause, at) {
             return (true, medium);
         }
@@ -211,6 +212,14 @@ impl Reader<'_> {
             && self.anywhere(&Cues::of(&[Cue::Ph, Cue::Gauge]))
             && self.node(at).number().is_some_and(|n| (5.0..=60.0).contains(&n.value));
         (temp_before || temp_after || carried || reading, medium)
+    }
+
+    /// "it is cold, 16 degrees": the weather, where no tank is named.
+    fn of_the_weather(&self, clause: &Clause) -> bool {
+        let sentence = self.sentence(clause);
+        let weather =
+            clause.has(Cue::Weather) || self.clause_before(clause).is_some_and(|before| before.has(Cue::Weather));
+        weather && !(sentence.from..sentence.to).any(|at| self.node(at).any(&Cues::of(&[Cue::Tank, Cue::Slurry])))
     }
 
     /// "pH 6.4, tank 23, air 29": the tank or the air and a number alone, in a report of what was measured.

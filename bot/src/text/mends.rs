@@ -70,10 +70,43 @@ impl Reader<'_> {
             }
             Kind::Phrase => {
                 next.any(&Cues::of(&[Cue::Is, Cue::Was, Cue::Meant, Cue::Sorry, Cue::No]))
+                    || self.only_so_much(at)
                     || next.meaning.control == self.node(at).meaning.control && next.meaning.control.is_some()
             }
             _ => false,
         }
+    }
+
+    /// "no I only put 1 kg": one amount of nothing named, and no more than that. "no solo puse 1 kg" denies the only.
+    fn only_so_much(&self, no: usize) -> bool {
+        const LITTLE: Cues = Cues::of(&[
+            Cue::Put,
+            Cue::Only,
+            Cue::My,
+            Cue::Other,
+            Cue::Chatter,
+            Cue::Was,
+            Cue::Is,
+            Cue::Sorry,
+            Cue::About,
+            Cue::In,
+            Cue::Tank,
+            Cue::WeAre,
+            Cue::What,
+        ]);
+        let after = no + 1..self.row.nodes.len();
+        let amount = |&at: &usize| {
+            let node = self.node(at);
+            node.quantity().is_some_and(|q| !q.implied && q.number.is_some()) || node.number().is_some_and(|n| !n.weak)
+        };
+        let little = |at: usize| {
+            let node = self.node(at);
+            node.mark().is_some() || node.kind == Kind::Phrase && node.any(&LITTLE) && node.feed().is_none()
+        };
+        after.clone().skip(1).any(|at| self.has(at, Cue::Only))
+            && after.clone().any(|at| self.has(at, Cue::Put))
+            && after.clone().filter(amount).count() == 1
+            && after.clone().all(|at| amount(&at) || little(at))
     }
 
     /// "sorry it was 3 kg", "sorry 3 kg": and not "sorry, fed 3 kg" or "sorry, 3 kg rice", a report that comes late.

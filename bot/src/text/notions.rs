@@ -13,7 +13,7 @@ ids!(/// A notion that rules combine; the id is the key under `[cues]` in a lang
     And = "and", Or = "or", But = "but", Of = "of", In = "in", With = "with", To = "to", Is = "is", Was = "was",
     Not = "not", Without = "without", Nothing = "nothing", Only = "only", About = "about", Some = "some", TooMuch = "too_much", My = "my",
     Holds = "holds", Modifier = "modifier", Times = "times", Minus = "minus", At = "at", Sized = "sized",
-    Now = "now", Still = "still", Again = "again", Almost = "almost", DontKnow = "dont_know", Point = "point", Bang = "bang",
+    Now = "now", Still = "still", Again = "again", Almost = "almost", DontKnow = "dont_know", Forgot = "forgot", Point = "point", Bang = "bang",
     // Time
     Ago = "ago", Since = "since", Night = "night", Colon = "colon", Between = "between", Ordinal = "ordinal", Noon = "noon", Habit = "habit", Will = "will", If = "if",
     VagueTime = "vague_time", PastDay = "vague_day", Morning = "part_of_day",
@@ -32,7 +32,7 @@ ids!(/// A notion that rules combine; the id is the key under `[cues]` in a lang
     // Things
     Tank = "tank", GasBag = "gas_bag", Bag = "bag", Gas = "gas", Flame = "flame", FireWord = "fire_word", Stove = "stove",
     Pipe = "pipe", Inlet = "inlet", Outlet = "outlet", Slurry = "slurry", Level = "level", Indoors = "indoors",
-    Gauge = "gauge", Temp = "temp", TempLetter = "temp_letter", Outside = "outside", Ph = "ph", People = "people",
+    Gauge = "gauge", Temp = "temp", TempLetter = "temp_letter", Outside = "outside", Weather = "weather", Ph = "ph", People = "people",
     PeopleAre = "people_are", Water = "water", Smell = "smell", Fertilizer = "fertilizer", Crops = "crops",
     Household = "household", NumberSign = "number_sign", ForWord = "for_word", BurnThing = "burn_thing", Region = "region",
     WeAre = "we_are", Folk = "folk", Enters = "enters", Elsewhere = "elsewhere", NotOurs = "not_ours",

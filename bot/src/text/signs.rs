@@ -107,7 +107,7 @@ impl Reader<'_> {
                 continue;
             }
             let sign = match sign {
-                Sign::EggSmell if self.indoors(clause) && !clause.has(Cue::Outlet) => Sign::GasLeak,
+                Sign::EggSmell if self.where_gas_is(clause) => Sign::GasLeak,
                 // "he fainted in the kitchen, it smells of rotten eggs in there"
                 Sign::EggSmell if self.overcome_indoors(clause) => Sign::GasLeak,
                 Sign::EggSmell if clause.asks && clause.any(&Cues::of(&[Cue::CanI, Cue::Good4])) => continue,

@@ -105,6 +105,14 @@ impl Reader<'_> {
         clause.range().any(|at| self.speaks_of(at, &Cues::of(&[Cue::Indoors])))
     }
 
+    /// Eggs smelt in a room, or where gas is led and kept, are gas that got out; at the outlet and the tank they are usual.
+    pub fn where_gas_is(&self, clause: &Clause) -> bool {
+        const GAS_LINE: Cues = Cues::of(&[Cue::GasBag, Cue::Bag, Cue::Pipe, Cue::Stove]);
+        const SLURRY_SIDE: Cues = Cues::of(&[Cue::Inlet, Cue::Tank, Cue::Slurry]);
+        let line = clause.range().any(|at| self.speaks_of(at, &GAS_LINE)) && !clause.any(&SLURRY_SIDE);
+        (self.indoors(clause) || line) && !clause.has(Cue::Outlet)
+    }
+
     /// "the kitchen smells of fried fish"
     fn smells_of_dinner(&self, clause: &Clause, at: usize) -> bool {
         const JOINTS: Cues = Cues::of(&[Cue::Of, Cue::Modifier, Cue::With, Cue::In, Cue::Put, Cue::Chatter]);
@@ -128,7 +136,7 @@ impl Reader<'_> {
                 || self.node(i).meaning.feed == Some(Feed::Egg)
                 || self.node(i).meaning.feed == Some(Feed::Eggshell)
         };
-        let indoors = self.indoors(clause);
+        let in_reach = self.where_gas_is(clause);
         let mut best: Option<(usize, usize, Sign)> = None;
         for i in clause.range() {
             let apart = i.abs_diff(at);
@@ -152,7 +160,7 @@ impl Reader<'_> {
             let sign = if self.has(i, Cue::Sour) {
                 Sign::SourSmell
             } else if egg(i) {
-                if indoors && !clause.has(Cue::Outlet) { Sign::GasLeak } else { Sign::EggSmell }
+                if in_reach { Sign::GasLeak } else { Sign::EggSmell }
             } else if self.has(i, Cue::Gas) {
                 let between = (low + 1..high)
                     .filter(|&k| {

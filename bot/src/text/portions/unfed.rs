@@ -62,8 +62,37 @@ impl Reader<'_> {
         }
     }
 
+    /// "yesterday I forgot": of what else would they, when nothing else is said.
+    fn forgotten(&mut self, clause: &Clause) {
+        const LITTLE: Cues = Cues::of(&[
+            Cue::Forgot,
+            Cue::My,
+            Cue::Chatter,
+            Cue::Sorry,
+            Cue::Other,
+            Cue::But,
+            Cue::And,
+            Cue::Morning,
+            Cue::Now,
+            Cue::Was,
+            Cue::Again,
+        ]);
+        let forgot = clause.range().find(|&at| self.has(at, Cue::Forgot));
+        let day = clause.range().find_map(|at| match self.node(at).when() {
+            Some(When::Day(day)) if day <= 0 => Some(day),
+            Some(When::LastNight) => Some(-1),
+            _ => None,
+        });
+        let little = |at: usize| self.node(at).when().is_some() || self.node(at).any(&LITTLE);
+        let (Some(at), Some(day)) = (forgot, day) else { return };
+        if clause.range().all(little) && !clause.asks {
+            self.tell(at, Some(day), What::NotFed { days: 1 });
+        }
+    }
+
     fn unfed_clause(&mut self, clause: &Clause, index: usize) {
         self.nothing_on_another_day(clause);
+        self.forgotten(clause);
         let told_here = self.facts.iter().any(|(at, told)| {
             clause.range().contains(at)
                 && matches!(
