@@ -226,6 +226,20 @@ fn place(reader: &Reader) -> Option<String> {
     }) {
         return Some(name);
     }
+    /// Words that lead to a name and are none of it.
+    const LEADS: Cues = Cues::of(&[
+        Cue::LiveIn,
+        Cue::LiveAfter,
+        Cue::In,
+        Cue::Of,
+        Cue::Is,
+        Cue::My,
+        Cue::Chatter,
+        Cue::Region,
+        Cue::WeAre,
+        Cue::At,
+        Cue::Yes,
+    ]);
     let nodes = &reader.row.nodes;
     let name = |at: usize| {
         let node = &nodes[at];
@@ -245,6 +259,14 @@ fn place(reader: &Reader) -> Option<String> {
                 .all(|node| node.kind == Kind::Phrase && node.meaning.control.is_none() && node.feed().is_none());
         return (few && reader.row.words > 0).then(|| reader.row.said(0, nodes.len()));
     };
+    // "bobo dioulasso": a word of ours may be part of a name where no more than the name is said.
+    let bare = reader.row.words <= 3
+        && nodes
+            .iter()
+            .all(|node| node.unknown() || node.kind == Kind::Phrase && !node.any(&LEADS) && node.to == node.from + 1);
+    if bare {
+        return Some(reader.row.said(0, nodes.len()));
+    }
     let mut start = first;
     while start > 0 && name(start - 1) {
         start -= 1;
