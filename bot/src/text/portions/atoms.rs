@@ -137,6 +137,12 @@ impl Reader<'_> {
     fn weight_is_told(&self, clause: &Clause, at: usize) -> bool {
         let told = |at: usize| self.node(at).quantity().is_some_and(|q| !q.implied && q.number.is_some());
         let weighed = |at: usize| told(at) && self.is_weighed(at);
+        // "2 cup bacha hua daliya": the word for a basket names the food here.
+        let food = self.node(at).meaning.feed.is_some();
+        let before = (clause.from..at).rev().find(|&i| !self.has(i, Cue::Modifier) || self.node(i).feed().is_some());
+        if food && before.is_some_and(told) {
+            return true;
+        }
         let of_food = at >= clause.from + 3 && self.has(at - 1, Cue::Of) && self.node(at - 2).feed().is_some();
         at > clause.from && weighed(at - 1) || of_food && told(at - 3)
     }
@@ -167,7 +173,14 @@ impl Reader<'_> {
     }
 
     fn stands_in(&self, clause: &Clause, at: usize) -> bool {
-        at > clause.from && self.has(at - 1, Cue::In) && !self.has(at - 1, Cue::Put) && !self.has(at + 1, Cue::Of)
+        // "balti me": where the verb comes last, "in" stands behind.
+        let behind = self.row.lexicon.habits.negation == Side::After;
+        let beside = if behind { at + 1 } else { at.wrapping_sub(1) };
+        clause.range().contains(&beside)
+            && self.has(beside, Cue::In)
+            && !self.has(beside, Cue::Put)
+            && !self.has(beside, Cue::Of)
+            && !self.has(at + 1, Cue::Of)
     }
 
     fn weak_counts(&self, at: usize) -> bool {
