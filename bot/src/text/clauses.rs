@@ -191,8 +191,8 @@ pub fn part(row: &Row) -> Vec<Clause> {
             _ if node.kind == Kind::Phrase
                 && node.has(Cue::And)
                 && matches!(row.nodes.get(at + 1).and_then(|next| next.when()), Some(When::Day(_)))
-                && row.nodes.get(at + 2).is_some_and(|next| next.mark().is_none())
-                && row.nodes[from..at].iter().any(|node| node.has(Cue::PutNot)) =>
+                && row.nodes[from..at].iter().any(|node| node.has(Cue::PutNot))
+                && row.nodes[at + 2..].iter().take_while(|node| node.mark().is_none()).any(is_told) =>
             {
                 close(from, at, sentence, false);
                 from = at + 1;
@@ -243,6 +243,10 @@ fn is_because(row: &Row, from: usize, at: usize) -> bool {
 fn was_otherwise(row: &Row, from: usize, at: usize) -> bool {
     let past = row.nodes.get(at + 1).is_some_and(|next| matches!(next.when(), Some(When::Day(day)) if day < 0));
     past && row.nodes[from..at].iter().any(|node| node.has(Cue::Why))
+}
+
+fn is_told(node: &Node) -> bool {
+    node.feed().is_some() || node.quantity().is_some_and(|q| !q.implied)
 }
 
 fn is_slurry(node: &Node) -> bool {
@@ -326,6 +330,10 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
             let more = row.nodes[at + 1..to].iter().any(|node| !node.has(Cue::Chatter));
             if cues.has(Cue::Status) && !question && (cues.has(Cue::Now) && more || cues.has(Cue::Other)) {
                 cues.remove(Cue::Status);
+            }
+            // "there is enough gas for supper" tells, where nothing asks.
+            if cues.has(Cue::AskGas) && node.meaning.level.is_some() && !question {
+                cues.remove(Cue::AskGas);
             }
             made.cues.join(&cues);
         }

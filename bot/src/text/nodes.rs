@@ -307,6 +307,12 @@ impl<'a> Row<'a> {
         self.text[first.start as usize..last.end as usize].chars().count() > LITTLE
     }
 
+    /// Whether an apostrophe ends `node`: "ph 6.2 j'ai mis" tells of no day.
+    pub fn elides(&self, node: &Node) -> bool {
+        let last = &self.tokens.list[node.to as usize - 1];
+        node.to == node.from + 1 && self.text[last.end as usize..].starts_with(['\'', '’'])
+    }
+
     /// Whether `node` is one word that is in no list as it is typed.
     pub fn misspelt(&self, node: &Node) -> bool {
         let token = &self.tokens.list[node.from as usize];

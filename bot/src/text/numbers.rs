@@ -25,6 +25,7 @@ pub fn join(row: &mut Row) {
             }
             Some((number, next)) => {
                 let (number, next) = extended(row, at, number, next);
+                let (number, next) = percent(row, number, next);
                 let mut node = row.nodes[at];
                 if number.weak || next > at + 1 {
                     // An article may mean more ("a" as a preposition): the number wins only beside a unit, later.
@@ -43,6 +44,15 @@ pub fn join(row: &mut Row) {
         }
     }
     row.nodes = out;
+}
+
+/// "75 %": so many hundredths.
+fn percent(row: &Row, number: Number, next: usize) -> (Number, usize) {
+    let percent = row.nodes.get(next).is_some_and(|node| node.has(Cue::Percent) && node.kind == Kind::Phrase);
+    if !percent || number.weak || number.value > 100.0 || number.doubtful() {
+        return (number, next);
+    }
+    (Number { fraction: true, digits: true, ..Number::plain(number.value / 100.0) }, next + 1)
 }
 
 /// "1st", "1ère": a place in a row, and no count.

@@ -49,6 +49,26 @@ pub(super) fn thousandths(row: &Row, first: Quantity, number: Number, node: &Nod
     first.in_base().map(|big| big + part)
 }
 
+/// "1 sack of rice of 25 kg": the weight of one, told after what is in it.
+pub(super) fn weighed_behind(row: &mut Row) {
+    let of =
+        |row: &Row, at: usize| row.nodes.get(at).is_some_and(|node| node.has(Cue::Of) && node.quantity().is_none());
+    for at in 0..row.nodes.len() {
+        let Some((quantity, _)) = row.nodes.get(at).and_then(measure) else { continue };
+        let named = row.nodes.get(at + 2).is_some_and(|node| node.kind == Kind::Phrase && node.meaning.feed.is_some());
+        let Some(mass) = row.nodes.get(at + 4).and_then(Node::quantity) else { continue };
+        let weighed = matches!(mass.unit, Some(UnitWord::Mass(_))) && !mass.implied && mass.sized.is_none();
+        let (Some(count), Some(kilos)) = (quantity.amount(), mass.in_base()) else { continue };
+        if named && weighed && of(row, at + 1) && of(row, at + 3) {
+            let number = Some(Number::plain(count * kilos));
+            let unit = Some(UnitWord::Mass(1.0));
+            row.nodes[at].kind = Kind::Quantity(Quantity { number, unit, implied: false, sized: None });
+            row.nodes[at].meaning = Default::default();
+            row.nodes.drain(at + 3..at + 5);
+        }
+    }
+}
+
 /// "2 sacks of 50 kg": the weight of one, how often.
 pub(super) fn measure_of_mass(row: &Row, at: usize) -> Option<(f64, usize)> {
     let (quantity, _) = measure(row.nodes.get(at)?)?;

@@ -6,7 +6,7 @@
 use super::nodes::{Kind, Node, Number, Quantity, Row};
 use super::notions::{BEASTS, Cue, Cues, UnitWord};
 use super::numbers::and_fraction;
-use super::parts::{halves, measure_of_mass, of_what_follows, thousandths};
+use super::parts::{halves, measure_of_mass, of_what_follows, thousandths, weighed_behind};
 use super::tokens::Mark;
 use super::wordlist::Side;
 use bellyful_core::fact::Measure;
@@ -17,6 +17,7 @@ pub fn join(row: &mut Row) {
     units(row);
     sums(row);
     sized(row);
+    weighed_behind(row);
 }
 
 /// Words that may stand between a number and its unit ("2 big buckets", "half of a bucket").
@@ -105,7 +106,7 @@ fn quantity_at(row: &Row, at: usize) -> Option<(Quantity, usize)> {
             next += 1;
         }
         let unit_node = nodes.get(next)?;
-        let unit = unit_of(unit_node)?;
+        let unit = unit_of(unit_node).filter(|_| !row.elides(unit_node))?;
         // "temp 29 bag full": what was measured has the number.
         const MEASURED: Cues = Cues::of(&[Cue::Temp, Cue::Ph, Cue::Gauge]);
         let measured = at > 0 && nodes[at - 1].any(&MEASURED) && nodes[at - 1].kind == Kind::Phrase;

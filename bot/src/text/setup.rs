@@ -339,6 +339,12 @@ impl Reader<'_> {
                 .find(|&i| self.node(i).any(&Cues::of(&[Cue::PeopleAre, Cue::People])));
             let unit_next =
                 at + 1 < clause.to && (self.node(at + 1).meaning.unit.is_some() || self.node(at + 1).feed().is_some());
+            // "on vit à 3 km de la ville"
+            let far = |word: &usize| {
+                let ends = at + 1 == clause.to || self.node(at + 1).any(&Cues::of(&[Cue::In, Cue::Chatter, Cue::And]));
+                !self.has(*word, Cue::LiveIn) || ends
+            };
+            let people_back = people_back.filter(far);
             let found = people_next.filter(|_| !number.weak).or(people_back.filter(|_| !number.weak && !unit_next));
             // "do aadmi tanki dekhne aaye": not those who live here.
             const OURS: Cues = Cues::of(&[Cue::PeopleAre, Cue::Indoors, Cue::My, Cue::WeAre]);

@@ -136,6 +136,11 @@ impl Reader<'_> {
                     continue;
                 }
                 Sign::BadSmell if clause.has(Cue::OutletUsual) => continue,
+                // "a smell of vinegar comes out"
+                Sign::BadSmell if self.sour_follows(clause, at).is_some() => {
+                    self.use_up(self.sour_follows(clause, at));
+                    Sign::SourSmell
+                }
                 // "stinking like bad eggs" says once of what it stinks.
                 Sign::BadSmell if self.eggs_follow(clause, at) => continue,
                 // "wrapped with foam"

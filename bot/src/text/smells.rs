@@ -4,6 +4,7 @@ use super::clauses::Clause;
 use super::notions::{Cue, Cues};
 use super::reader::Reader;
 use super::reading::Told;
+use super::wordlist::Side;
 use bellyful_core::fact::{GasLevel, Sign, What};
 use bellyful_core::feeds::Feed;
 use std::collections::HashSet;
@@ -94,6 +95,13 @@ impl Reader<'_> {
     pub fn is_of_eggs(&self, clause: &Clause, at: usize) -> bool {
         let eggs = |i: usize| self.has(i, Cue::RottenEgg) || self.node(i).feed() == Some(Feed::Egg);
         (at.saturating_sub(2).max(clause.from)..clause.to.min(at + 4)).any(eggs)
+    }
+
+    /// Where the word for sour stands that says of what it smells.
+    pub fn sour_follows(&self, clause: &Clause, at: usize) -> Option<usize> {
+        const JOINTS: Cues = Cues::of(&[Cue::Of, Cue::Like, Cue::In, Cue::Modifier, Cue::Stink]);
+        let next = (at + 1..clause.to).find(|&i| !self.node(i).any(&JOINTS) || self.has(i, Cue::Sour))?;
+        (self.has(next, Cue::Sour) && next <= at + 3 && self.row.lexicon.habits.part != Side::After).then_some(next)
     }
 
     pub fn eggs_follow(&self, clause: &Clause, at: usize) -> bool {

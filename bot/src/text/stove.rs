@@ -364,8 +364,10 @@ impl Reader<'_> {
                     Low
                 } else if part <= 0.6 {
                     Half
-                } else {
+                } else if part < 0.95 {
                     Good
+                } else {
+                    Full
                 },
             ));
         }

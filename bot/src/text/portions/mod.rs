@@ -153,7 +153,7 @@ impl Reader<'_> {
         // "poured 5 buckets of slurry at the trees"
         let poured =
             clause.has(Cue::Crops) && clause.has(Cue::Slurry) && !clause.any(&Cues::of(&[Cue::Remove, Cue::Tank]));
-        if given || poured && clause.range().all(|at| self.node(at).feed().is_none()) {
+        if given || poured && clause.range().all(|at| self.node(at).feed().is_none() || self.node(at).used) {
             self.use_up(atoms.iter().map(|atom| atom.at));
             return;
         }

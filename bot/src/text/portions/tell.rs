@@ -143,9 +143,8 @@ impl Reader<'_> {
             Some(amount) => match self.portion_of(amount, first, one_by_one, carried) {
                 Ok(portion) => portion,
                 Err(about) => {
-                    if matches!(first, Some(Thing::Pointed)) {
-                        self.doubt(About::Feed, from, to + 1);
-                    }
+                    // "three of that thing": what it is comes first.
+                    let about = if first == Some(Thing::Pointed) { About::Feed } else { about };
                     self.doubt(about, from, to + 1);
                     return;
                 }

@@ -203,7 +203,7 @@ impl Reader<'_> {
             return;
         }
         if days == 1 {
-            days = self.whole_span(clause).unwrap_or(1);
+            days = self.whole_span(clause).or_else(|| self.span_beside(index)).unwrap_or(1);
         }
         if days == 1 && (self.days_in_a_row(clause) || self.each_day_denied(clause)) {
             // "neither yesterday nor today"
@@ -248,6 +248,18 @@ impl Reader<'_> {
                 self.use_up([at]);
             }
         }
+    }
+
+    /// "we did not feed, that makes 10 days": a clause of a span alone, right after.
+    fn span_beside(&self, index: usize) -> Option<i32> {
+        const LITTLE: Cues = Cues::of(&[Cue::Since, Cue::Ago, Cue::Is, Cue::Chatter, Cue::About, Cue::Now, Cue::Of]);
+        let clause = self.clauses.get(index + 1).filter(|next| next.sentence == self.clauses[index].sentence)?;
+        let span = |at: usize| match self.node(at).when() {
+            Some(When::Span(days) | When::Ago(days)) => Some(days),
+            _ => None,
+        };
+        let plain = clause.range().all(|at| span(at).is_some() || self.node(at).any(&LITTLE));
+        clause.range().find_map(span).filter(|&days| plain && !clause.asks && days >= 1)
     }
 
     /// "the whole week", "wiki nzima", "pura hafta": a week or a month with no number.
