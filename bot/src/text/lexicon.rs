@@ -266,7 +266,7 @@ impl Lexicon {
             }
         }
         let sounded = self.sounding(folded, script::devanagari(folded)).first();
-        let sounded = sounded.or_else(|| self.in_other_script(folded).first()).copied();
+        let sounded = sounded.or_else(|| self.in_other_script(folded).next()).copied();
         sounded.or_else(|| self.fuzzy.nearest(folded)).or_else(|| self.vowelless.meant(folded)).map(WordId)
     }
 
@@ -277,11 +277,12 @@ impl Lexicon {
 
     /// The words that sound like `folded` and are listed in another script: "खिचड़ी" is "khichdi". The vowel of "bag" has
     /// no letter of its own there: "बैग" is it as well.
-    fn in_other_script(&self, folded: &str) -> &[u32] {
+    fn in_other_script(&self, folded: &str) -> impl Iterator<Item = &u32> {
         let devanagari = script::devanagari(folded);
         let least = if devanagari { 2 } else { 3 };
         let found = if folded.chars().count() < least { &[] } else { self.sounding(folded, !devanagari) };
-        if found.is_empty() && devanagari { self.sounding(&folded.replace('\u{948}', "\u{93e}"), false) } else { found }
+        let open = folded.contains('\u{948}').then(|| self.sounding(&folded.replace('\u{948}', "\u{93e}"), false));
+        found.iter().chain(open.unwrap_or_default())
     }
 
     /// Other spellings of a listed word and its twins in another script, so that a phrase is the same in any of them. An

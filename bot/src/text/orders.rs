@@ -167,8 +167,7 @@ impl Reader<'_> {
             Some(Control::Start)
         } else if says(Cue::Erase)
             && !stops
-            && (says(Cue::Texts) && says(Cue::Latest)
-                || (says(Cue::Texts) || says(Cue::Latest)) && !says_only_of_data)
+            && (says(Cue::Texts) && says(Cue::Latest) || (says(Cue::Texts) || says(Cue::Latest)) && !says_only_of_data)
         {
             Some(Control::Undo)
         } else if says(Cue::Erase) && says(Cue::OwnData) && says(Cue::My) && !stops {

@@ -150,6 +150,10 @@ impl Reader<'_> {
             };
             self.tell_sign(at, clause.day(at), sign);
             self.use_up([at]);
+            // "sade ande jaisi gandh": the smell of it is told.
+            if matches!(sign, Sign::EggSmell | Sign::SourSmell) && at + 1 < clause.to && self.has(at + 1, Cue::Smell) {
+                self.use_up([at + 1]);
+            }
             if matches!(sign, Sign::GasLeak | Sign::EggSmell) {
                 self.use_up(
                     clause.range().filter(|&i| i.abs_diff(at) <= 3 && self.has(i, Cue::RottenEgg)).collect::<Vec<_>>(),
