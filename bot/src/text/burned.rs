@@ -82,6 +82,7 @@ impl Reader<'_> {
             self.use_up([at]);
         }
         self.burned_again(clause);
+        self.next_meal(clause);
         // "not enough gas for the meal": the level is told, and no time.
         let told = self.facts.iter().any(|(at, told)| {
             clause.range().contains(at) && matches!(told.what, What::Burned { .. } | What::Gas { .. })
@@ -118,6 +119,26 @@ impl Reader<'_> {
         };
         let more: Vec<(usize, f64)> = clause.range().filter_map(bare).collect();
         for (at, minutes) in more {
+            self.tell(at, Some(clause.day(at)), What::Burned { minutes: round(minutes, 1) });
+            self.use_up([at]);
+        }
+    }
+
+    /// "breakfast 20 mins, lunch 40": a meal and a number, in the unit of the one before.
+    fn next_meal(&mut self, clause: &Clause) {
+        const MEAL: Cues = Cues::of(&[Cue::VagueTime, Cue::Cook, Cue::Morning]);
+        let Some(before) = self.clause_before(clause).cloned() else { return };
+        let spell = |at: usize| {
+            let told = self.facts.iter().any(|(told, fact)| *told == at && matches!(fact.what, What::Burned { .. }));
+            let unit = self.node(at).quantity().and_then(|q| q.unit);
+            unit.filter(|_| told).and_then(|unit| if let UnitWord::Time(by) = unit { Some(by) } else { None })
+        };
+        let Some(by) = before.range().rev().find_map(spell) else { return };
+        let bare = |at: usize| self.node(at).number().filter(|n| !n.weak && !n.doubtful() && !self.node(at).used);
+        let numbers: Vec<(usize, f64)> = clause.range().filter_map(|at| Some((at, bare(at)?.value * by))).collect();
+        let plain = |at: usize| bare(at).is_some() || self.node(at).any(&MEAL) || self.has(at, Cue::About);
+        let [(at, minutes)] = numbers[..] else { return };
+        if clause.any(&MEAL) && clause.range().all(plain) && before.any(&MEAL) {
             self.tell(at, Some(clause.day(at)), What::Burned { minutes: round(minutes, 1) });
             self.use_up([at]);
         }

@@ -37,7 +37,8 @@ fn likened(row: &mut Row) {
         }
         let little = |i: &usize| row.nodes[*i].number().is_some_and(|n| n.weak) || row.nodes[*i].has(Cue::My);
         let Some(lead) = (0..at).rev().find(|i| !little(i)).filter(|&i| i > 0) else { continue };
-        let likened = row.nodes[lead].has(Cue::Like) && quality(&row.nodes[lead - 1]);
+        let said = &row.nodes[lead - 1];
+        let likened = row.nodes[lead].has(Cue::Like) && (quality(said) || said.mark() == Some(Mark::Comma));
         // "from the juice stall"
         let place = row.nodes.get(at + 1).is_some_and(|next| next.has(Cue::Other) && next.meaning.feed.is_none());
         let from = row.lexicon.habits.part == Side::After && row.nodes[lead].has(Cue::Since) && lead + 1 < at;

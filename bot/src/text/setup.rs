@@ -222,7 +222,13 @@ impl Reader<'_> {
                 let told = clause.any(&TELLS) || clause.range().all(|i| i == at || self.joins(i));
                 if told && !clause.range().any(thing) && !clause.has(Cue::Put) {
                     let Some(amount) = litres.amount() else { continue };
-                    self.tell(at, None, What::Measure { unit, litres: round(amount, 4) });
+                    // "I use a 55 gal drum as digester"
+                    let what = if clause.has(Cue::Tank) && amount >= 50.0 {
+                        What::Tank { litres: round(amount, 4) }
+                    } else {
+                        What::Measure { unit, litres: round(amount, 4) }
+                    };
+                    self.tell(at, None, what);
                     self.use_up([at]);
                 }
                 continue;
@@ -381,7 +387,14 @@ impl Reader<'_> {
     fn more_people(&self, clause: &Clause, word: usize) -> u32 {
         const FOLK: Cues = Cues::of(&[Cue::People, Cue::Folk]);
         let (mut more, mut at) = (0, word + 1);
-        while at + 2 < clause.to && self.has(at, Cue::And) && self.node(at).kind == Kind::Phrase {
+        while at + 1 < clause.to && self.has(at, Cue::And) && self.node(at).kind == Kind::Phrase {
+            // "4 of us plus grandma"
+            let one = at + 1 + usize::from(self.has(at + 1, Cue::My));
+            if one < clause.to && self.has(one, Cue::Folk) && !self.has(one, Cue::People) {
+                more += 1;
+                at = one + 1;
+                continue;
+            }
             let count = self.row.nodes.get(at + 1).and_then(|node| node.number());
             let next =
                 (at + 2..clause.to.min(at + 4)).find(|&i| self.node(i).any(&FOLK) || !self.has(i, Cue::Modifier));
@@ -411,10 +424,11 @@ impl Reader<'_> {
             Cue::Modifier,
             Cue::Colon,
         ]);
-        let folk = |at: usize| self.node(at).any(&Cues::of(&[Cue::Folk, Cue::People]));
+        let counted = |at: usize| at > 0 && self.node(at - 1).number().is_some();
+        let folk = |at: usize| self.has(at, Cue::Folk) || self.has(at, Cue::People) && counted(at);
         let plain = |at: usize| {
             let node = self.node(at);
-            node.number().is_some_and(|n| n.value.fract() == 0.0) || node.any(&LITTLE) || folk(at)
+            node.number().is_some_and(|n| n.value.fract() == 0.0) || node.any(&LITTLE.and(Cue::People)) || folk(at)
         };
         let sentence = self.sentence(clause);
         let all = sentence.from..sentence.to;
@@ -423,7 +437,10 @@ impl Reader<'_> {
         let said: Vec<usize> = said.collect();
         let whole = all.clone().all(|at| plain(at) || self.node(at).mark().is_some());
         let told = self.facts.iter().any(|(_, told)| matches!(told.what, What::People { .. }));
-        let (Some(me), false) = (me, said.is_empty() || told || !whole) else { return };
+        // "only me at home"
+        let alone = said.is_empty() && all.clone().any(|at| self.has(at, Cue::Only));
+        let alone = alone && all.clone().any(|at| self.node(at).any(&Cues::of(&[Cue::People, Cue::Indoors])));
+        let (Some(me), false) = (me, said.is_empty() && !alone || told || !whole) else { return };
         let count = |at: usize| {
             let number = (all.start..at).rev().take(2).find_map(|i| self.node(i).number());
             number.map_or(1, |number| number.value as u32)
