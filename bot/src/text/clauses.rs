@@ -4,7 +4,7 @@
 //! after it until another day word or a change to the present tense.
 
 use super::nodes::{Kind, Node, Row, When};
-use super::notions::{Cue, Cues};
+use super::notions::{Cue, Cues, UnitWord};
 use super::tokens::Mark;
 use super::wordlist::Side;
 use bellyful_core::feeds::Feed;
@@ -163,6 +163,11 @@ pub fn part(row: &Row) -> Vec<Clause> {
                 close(from, at + 1, sentence, false);
                 from = at + 1;
             }
+            // "meri balti 16 litre ki hai 2 balti pani dala": how big it is, and how much went in.
+            _ if tells_a_size(row, from, at) => {
+                close(from, at + 1, sentence, false);
+                from = at + 1;
+            }
             // "1 chammach phenyl gir gaya ab kya karu": what was done is told, and then asked about.
             _ if node.kind == Kind::Phrase && node.has(Cue::Status) && tells_a_portion(row, from, at) => {
                 close(from, at, sentence, false);
@@ -219,6 +224,25 @@ pub fn part(row: &Row) -> Vec<Clause> {
     lend_to_all(row, &mut clauses);
     spread_plans(row, &mut clauses);
     clauses
+}
+
+/// Whether the verb at `at`, where verbs come last, ends how big a vessel is, and an amount follows.
+fn tells_a_size(row: &Row, from: usize, at: usize) -> bool {
+    let node = &row.nodes[at];
+    let ends = row.lexicon.habits.negation == Side::After
+        && node.kind == Kind::Phrase
+        && node.any(&Cues::of(&[Cue::Is, Cue::Holds]));
+    let amount = |node: &Node| node.quantity().is_some_and(|q| !q.implied) || node.number().is_some_and(|n| !n.weak);
+    let volume = |node: &Node| {
+        node.quantity().is_some_and(|q| !q.implied && matches!(q.unit, Some(UnitWord::Volume(_))))
+    };
+    let vessel =
+        |node: &Node| node.quantity().is_some_and(|q| q.implied && matches!(q.unit, Some(UnitWord::Of(_))));
+    let told = &row.nodes[from..at];
+    ends && row.nodes.get(at + 1).is_some_and(amount)
+        && told.iter().any(volume)
+        && told.iter().any(vessel)
+        && told.iter().all(|node| node.feed().is_none() && !node.has(Cue::Put))
 }
 
 /// Whether it is told what was put in, fell in or was measured, and nothing is asked of it.

@@ -260,7 +260,9 @@ impl Reader<'_> {
         let joint = |at: &usize| self.node(*at).any(&JOINTS) && self.node(*at).quantity().is_none();
         let before = (clause.from..slurry).rev().find(|at| !joint(at));
         let after = (slurry + 1..clause.to).find(|at| !joint(at));
-        let after = after.filter(|_| self.row.lexicon.habits.number == Side::After);
+        // "slurry 2 balti tank me dali"
+        let habits = &self.row.lexicon.habits;
+        let after = after.filter(|_| habits.number == Side::After || habits.negation == Side::After);
         !clause.any(&Cues::of(&[Cue::Crops, Cue::Remove]))
             && (before.is_some_and(measured) || after.is_some_and(measured))
     }

@@ -161,6 +161,10 @@ impl Reader<'_> {
             self.use_up(atoms.iter().map(|atom| atom.at));
             return;
         }
+        if self.only_holds(&clause) {
+            self.use_up(atoms.iter().map(|atom| atom.at));
+            return;
+        }
         let purpose = self.purpose(&clause, first);
         let fed_before = self.facts.len();
         let mut last_unit = None;
@@ -247,6 +251,21 @@ impl Reader<'_> {
                 && next.range().any(that)
                 && !next.range().any(names)
         })
+    }
+
+    /// "ek balti me 8 kilo gobar aata hai": what a vessel holds went in nowhere.
+    fn only_holds(&self, clause: &Clause) -> bool {
+        let vessel = |at: usize| {
+            let measure = |q: super::nodes::Quantity| matches!(q.unit, Some(UnitWord::Of(_))) && q.amount() == Some(1.0);
+            self.node(at).quantity().is_some_and(measure) && self.has(at + 1, Cue::In)
+        };
+        let holds = |at: usize| {
+            self.has(at, Cue::Holds) && !self.row.words_of(at).any(|word| word.cues.any(&Cues::of(&[Cue::Of, Cue::Put])))
+        };
+        self.row.lexicon.habits.part == Side::After
+            && clause.range().any(holds)
+            && clause.range().any(vessel)
+            && !clause.any(&Cues::of(&[Cue::Put, Cue::Fell, Cue::Tank]))
     }
 
     /// What was bought, eaten or cooked by the family went into no digester.
