@@ -236,7 +236,10 @@ impl Reader<'_> {
                 at = next;
                 continue;
             }
-            joined |= self.has(at, Cue::To) || self.node(at).mark() == Some(super::tokens::Mark::Dash);
+            // "gas on at 6:05 off at 6:50"
+            joined |= self.has(at, Cue::To)
+                || self.has(at, Cue::TurnOff)
+                || self.node(at).mark() == Some(super::tokens::Mark::Dash);
             at += 1;
         }
         None

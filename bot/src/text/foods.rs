@@ -25,7 +25,18 @@ pub fn join(row: &mut Row) {
         }
     }
     and_of(row);
+    gas_left_over(row);
     likened(row);
+}
+
+/// "plenty of gas left over": no leftovers of a meal.
+fn gas_left_over(row: &mut Row) {
+    for at in 1..row.nodes.len() {
+        if row.nodes[at].has(Cue::Leftover) && row.nodes[at - 1].has(Cue::Gas) && row.nodes[at - 1].feed().is_none() {
+            let cues = Cues::of(&[Cue::Other]);
+            row.nodes[at].meaning = super::notions::Meaning { cues, ..Default::default() };
+        }
+    }
 }
 
 /// "flat like a chapati", "thick as porridge", "from the juice stall": what is only likened to or comes from is no food.
@@ -220,10 +231,17 @@ fn peel(row: &mut Row, at: usize) -> bool {
     let side = row.lexicon.habits.part;
     if is_peel(&row.nodes[at]) {
         // "the skins of ten bananas"
+        let from = |at: usize| is_of(row, at) || side == Side::After && row.nodes[at].has(Cue::Since);
+        let counted = |at: usize| row.nodes.get(at).and_then(Node::number).is_some_and(|n| !n.weak && !n.fraction);
         if let Some(feed) = row.nodes.get(at + 3).and_then(peel_of)
-            && is_of(row, at + 1)
-            && row.nodes[at + 2].number().is_some_and(|n| !n.weak && !n.fraction)
+            && from(at + 1)
+            && counted(at + 2)
         {
+            // "... and four bananas"
+            let and = row.nodes.get(at + 4).is_some_and(|node| node.has(Cue::And) && node.kind == Kind::Phrase);
+            if let Some(more) = row.nodes.get(at + 6).and_then(peel_of).filter(|_| and && counted(at + 5)) {
+                row.nodes[at + 6].meaning = super::notions::Meaning { feed: Some(more), ..Default::default() };
+            }
             row.nodes[at + 3].meaning = super::notions::Meaning { feed: Some(feed), ..Default::default() };
             row.nodes.drain(at..at + 2);
             return true;
@@ -358,6 +376,8 @@ fn starch_water(row: &mut Row, at: usize) -> bool {
                     | Feed::Maize
                     | Feed::Cassava
                     | Feed::Plantain
+                    | Feed::Yam
+                    | Feed::SweetPotato
             )
         )
     };

@@ -94,7 +94,11 @@ fn quantity_at(row: &Row, at: usize) -> Option<(Quantity, usize)> {
     if let Some(number) = node.number() {
         let mut next = at + 1;
         let mut skipped = 0;
-        while skipped < 3 && nodes.get(next).is_some_and(|n| between(n) || n.number().is_some_and(|n| n.weak)) {
+        // "half the bucket"
+        let whose =
+            |node: &Node| number.fraction && node.has(Cue::My) && node.kind == Kind::Phrase && unit_of(node).is_none();
+        let little = |node: &Node| between(node) || whose(node) || node.number().is_some_and(|n| n.weak);
+        while skipped < 3 && nodes.get(next).is_some_and(little) {
             next += 1;
             skipped += 1;
         }

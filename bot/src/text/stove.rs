@@ -314,7 +314,7 @@ impl Reader<'_> {
                 || self.node(at).unknown()
                 || self.node(at).quantity().is_some_and(|q| q.unit.is_some())
         });
-        let now = clause.days.is_empty() && clause.has(Cue::Now);
+        let now = clause.days.is_empty() && clause.any(&Cues::of(&[Cue::Now, Cue::Morning]));
         if !after_gas || clause.days.is_empty() && !now || clause.any(&OTHERS) || spoken || clause.asks {
             return;
         }
@@ -403,8 +403,8 @@ impl Reader<'_> {
                 (level, ..) => level,
             };
             // "gesi ipo kidogo": how little is said after it.
-            let little_after = level == Good
-                && (at + 1..clause.to.min(at + 3)).any(|i| self.node(i).meaning.level == Some(Low));
+            let little_after =
+                level == Good && (at + 1..clause.to.min(at + 3)).any(|i| self.node(i).meaning.level == Some(Low));
             let level = if little_after { Low } else { level };
             // "the drum does not rise, there is little gas": a little is more than none.
             if found.is_none_or(|(_, told)| told == GasLevel::None && level == Low) {

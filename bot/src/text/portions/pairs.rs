@@ -64,7 +64,8 @@ impl Reader<'_> {
                 match taken {
                     Some(amount) => {
                         let things: Vec<Atom> = atoms[i..=last].to_vec();
-                        let shared = things.iter().all(|a| matches!(a.thing(), Some(Thing::Feed(_))));
+                        let fed = |a: &Atom| matches!(a.thing(), Some(Thing::Feed(_)));
+                        let shared = things.iter().all(fed) || self.alike(things[0], things[things.len() - 1]);
                         if shared {
                             self.tell_portion(clause, &things, Some(*amount), purpose, fed_before, last_unit);
                         } else {
@@ -111,10 +112,7 @@ impl Reader<'_> {
                     // "5 roti sabji" counts the bread.
                     let counted = matches!(atom.what, Piece::Bare(_));
                     let parted = more.parted() || !counted && self.side_by_side(atoms[last], *more);
-                    if !(more.thing().is_some() && parted && self.alike(*thing, *more))
-                        || has_own
-                        || matches!(more.thing(), Some(Thing::Water))
-                    {
+                    if !(more.thing().is_some() && parted && self.alike(*thing, *more)) || has_own {
                         break;
                     }
                     things.push(*more);
@@ -154,6 +152,10 @@ impl Reader<'_> {
     }
 
     fn alike(&self, one: Atom, other: Atom) -> bool {
-        matches!((one.thing(), other.thing()), (Some(Thing::Feed(_)), Some(Thing::Feed(_))))
+        let fed = |atom: Atom| matches!(atom.thing(), Some(Thing::Feed(_)));
+        let wet = |atom: Atom| atom.thing() == Some(Thing::Water);
+        // "dung and water, 1 bucket each"
+        let each = || (one.at.saturating_sub(2)..other.at + 4).any(|at| self.has(at, Cue::Each));
+        fed(one) && fed(other) || (fed(one) && wet(other) || wet(one) && fed(other)) && each()
     }
 }

@@ -20,6 +20,7 @@ impl Reader<'_> {
             if clause.plan || clause.asks && !clause.any(&Cues::of(&[Cue::Why, Cue::Status, Cue::CanI])) {
                 continue;
             }
+            self.fed_unsaid(&clause);
             self.only_water(&clause);
             if clause.asks && clause.has(Cue::CanI) {
                 continue;
@@ -27,6 +28,40 @@ impl Reader<'_> {
             self.unfed_clause(&clause, at);
         }
         self.end_gap_at_feeding();
+    }
+
+    /// "already fed today": that it was fed is told, and nothing of what.
+    fn fed_unsaid(&mut self, clause: &Clause) {
+        const LITTLE: Cues = Cues::of(&[
+            Cue::Feeds,
+            Cue::WeAre,
+            Cue::Chatter,
+            Cue::Tank,
+            Cue::My,
+            Cue::Still,
+            Cue::Morning,
+            Cue::At,
+            Cue::Noon,
+            Cue::ThatOne,
+            Cue::Folk,
+            Cue::Yes,
+            Cue::Now,
+            Cue::Only,
+            Cue::Is,
+        ]);
+        let feeds = clause.range().find(|&at| self.free(at, Cue::Feeds));
+        let Some(at) = feeds.filter(|_| !clause.asks && !clause.habit) else { return };
+        let little = |i: usize| {
+            let node = self.node(i);
+            let said = node.kind == Kind::Phrase && node.any(&LITTLE) && node.meaning.sign.is_none();
+            said && node.feed().is_none() || node.when().is_some()
+        };
+        let told = self.facts.iter().any(|(_, told)| matches!(told.what, What::Fed { .. } | What::NotFed { .. }));
+        if clause.range().all(little) && !told && self.unsure.is_empty() {
+            let what = What::Fed { feed: Feed::FoodWaste, amount: None, unit: None };
+            self.tell(at, Some(clause.day(at)), what);
+            self.use_up(clause.range());
+        }
     }
 
     fn only_water(&mut self, clause: &Clause) {
