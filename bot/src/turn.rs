@@ -18,6 +18,7 @@ use crate::staff::line::Line;
 use crate::staff::{self, Order};
 use crate::store::{Cause, Claim, Kept, Store, StoreError, Wake, Wanted};
 use crate::talk::{self, Settled};
+use crate::text::explains;
 use crate::text::fold::mostly_latin;
 use crate::text::read;
 use crate::text::reading::{Control, Reading};
@@ -36,7 +37,8 @@ fn read_of(mind: &Mind, inbound: &Inbound, household: &Household, place: &str) -
     let country = household.country.as_deref();
     let text = mind.taught().in_known_words(mind, &inbound.text, &household.lang, country, place);
     let today = local_date(inbound.sent_at, &household.time_zone);
-    let known = (!household.talk.lang_guessed).then_some(household.lang.as_str());
+    let known = Some(household.lang.as_str())
+        .filter(|lang| !household.talk.lang_guessed || explains(&mind.lexicons, &inbound.text, lang));
     let reading = read(&mind.lexicons, &text, known, today);
     if text == inbound.text {
         return reading;

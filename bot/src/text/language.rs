@@ -85,6 +85,14 @@ pub fn choose<'a>(lexicons: &'a Lexicons, text: &str, known: Option<&str>) -> &'
     &all[chosen]
 }
 
+/// Whether `lang` explains `text` about as well as any language does.
+pub fn explains(lexicons: &Lexicons, text: &str, lang: &str) -> bool {
+    let scores = scores(lexicons, text);
+    let best = scores.iter().map(|&(worth, _)| worth).fold(0.0, f64::max);
+    let own = lexicons.all().iter().zip(&scores).find(|(lexicon, _)| lexicon.code == lang);
+    own.is_some_and(|(_, &(worth, _))| best - worth <= ALIKE)
+}
+
 /// Of the languages that explain `text` about as well as the best, the one that has most of it as whole phrases: "no
 /// hay" is one in Spanish and two words of English, "dos kilos" an amount there and none in Portuguese.
 fn in_fewest_phrases(lexicons: &Lexicons, text: &str, scores: &[(f64, f64)], best: usize) -> usize {

@@ -51,6 +51,7 @@ mod wordlist;
 
 pub use answers::{Answer, Expected, read_answer};
 pub use fold::fold;
+pub use language::explains;
 pub use lexicon::{LexiconError, Lexicons};
 pub use likely::{Likely, likely, put_right};
 

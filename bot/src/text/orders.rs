@@ -14,6 +14,9 @@ impl Reader<'_> {
     /// Whether the whole text, apart from politeness, is an order.
     pub fn orders(&mut self) -> bool {
         if let Some(control) = self.order_in_own_words().or_else(|| self.order_with_its_hour()) {
+            if control == Control::Stop && self.at_some_hours() {
+                return false;
+            }
             self.control = Some(control);
             return true;
         }
@@ -87,6 +90,7 @@ impl Reader<'_> {
                 self.control = Some(Control::Language(Some(code)))
             }
             (Some(Control::Language(_)), None) => self.control = Some(Control::Language(None)),
+            (Some(Control::Stop), None) if self.at_some_hours() => return false,
             (Some(control), None) => self.control = Some(control),
             (None, None) if speaks_of_language && !other => self.control = Some(Control::Language(None)),
             _ => return false,
@@ -199,6 +203,12 @@ impl Reader<'_> {
         }
         let order = CONTROLS[usize::from(order?)].1.clone();
         matches!(order, Control::Stop | Control::Mute | Control::Forget).then_some(order)
+    }
+
+    /// "don't text me at night": at all other hours we may.
+    fn at_some_hours(&self) -> bool {
+        let says = |cue: Cue| (0..self.row.nodes.len()).any(|at| self.speaks_of(at, &Cues::of(&[cue])));
+        (says(Cue::Night) || says(Cue::Morning)) && !says(Cue::Habit)
     }
 
     /// "language klingon": one that no word list names.

@@ -70,6 +70,7 @@ impl Reader<'_> {
         self.harmed(clause);
         self.swallowed(clause);
         self.bang(clause);
+        self.smoke_with_fire(clause);
         self.fire_on_the_pipe(clause);
         self.fire_climbs(clause);
         self.full_of_gas(clause);
@@ -292,9 +293,35 @@ impl Reader<'_> {
         }
     }
 
+    /// "smoke and flames from the shed": no stove makes both, and nothing is said of how one burns.
+    fn smoke_with_fire(&mut self, clause: &Clause) {
+        const FIRE: Cues = Cues::of(&[Cue::FireWord, Cue::Flame]);
+        const STOVE: Cues = Cues::of(&[
+            Cue::Blue,
+            Cue::Yellow,
+            Cue::Weak,
+            Cue::NoLight,
+            Cue::GoesOut,
+            Cue::Lights,
+            Cue::Stove,
+            Cue::Cook,
+        ]);
+        let joined = |smoke: usize| {
+            let beside = |fire: usize, and: usize| {
+                clause.range().contains(&fire) && self.node(fire).any(&FIRE) && self.has(and, Cue::And)
+            };
+            beside(smoke + 2, smoke + 1) || smoke >= 2 && beside(smoke - 2, smoke - 1)
+        };
+        let Some(smoke) = clause.range().find(|&at| self.free(at, Cue::Smoke) && joined(at)) else { return };
+        if !clause.any(&STOVE) && !self.denied(clause, smoke) && !self.is_over(clause, smoke) {
+            self.tell_sign(smoke, clause.day(smoke), Sign::Fire);
+            self.use_up(smoke.saturating_sub(2).max(clause.from)..clause.to.min(smoke + 3));
+        }
+    }
+
     /// "smoke and fire from the hose", "fire all along the pipe": no fire belongs there.
     fn fire_on_the_pipe(&mut self, clause: &Clause) {
-        const ON: Cues = Cues::of(&[Cue::Pipe, Cue::GasBag, Cue::Bag]);
+        const ON: Cues = Cues::of(&[Cue::Pipe, Cue::GasBag, Cue::Bag, Cue::Tank]);
         // What is said of the flame on the stove.
         const STOVE: Cues = Cues::of(&[
             Cue::Blue,
