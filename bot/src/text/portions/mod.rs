@@ -90,6 +90,10 @@ impl Reader<'_> {
         self.peels_of_the_eaten(&clause);
         self.on_plants(&mut clause);
         let atoms = self.atoms(first, end);
+        if self.put_off(&clause, end) {
+            self.use_up(atoms.iter().map(|atom| atom.at));
+            return;
+        }
         if self.same_alone(&clause) {
             self.doubt(About::Amount, clause.from, clause.to);
             return;
@@ -181,6 +185,17 @@ impl Reader<'_> {
             at = self.portion(&clause, &atoms, at, purpose, fed_before, &mut last_unit);
         }
         self.told_twice(fed_before);
+    }
+
+    /// "got 3 kg of mango, will put tomorrow": what the next clause only plans to put in.
+    fn put_off(&self, clause: &Clause, next: usize) -> bool {
+        const PUTS: Cues = Cues::of(&[Cue::Put, Cue::PutPlan]);
+        let next = self.clauses.get(next).filter(|next| next.sentence == clause.sentence && next.plan && next.any(&PUTS));
+        let own = |at: usize| {
+            let node = self.node(at);
+            node.feed().is_some() || node.has(Cue::Water) || node.quantity().is_some_and(|q| !q.implied)
+        };
+        !self.done_here(clause) && next.is_some_and(|next| !next.range().any(own))
     }
 
     /// "same": the whole text, so of all that was told last.
