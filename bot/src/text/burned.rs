@@ -220,10 +220,14 @@ impl Reader<'_> {
             joined |= self.has(at, Cue::Noon) && self.node(at).to > self.node(at).from + 1;
             if let Some((minutes, next)) = self.clock_at(clause, at) {
                 // A range joined as a number: both ends are in it.
-                if let Some((low, high)) = self.node(at).number().and_then(|n| n.range) {
+                let number = self.node(at).number().or_else(|| {
+                    // "saa 1:10 hadi 1:55": the word for hours before times of the clock.
+                    self.node(at).quantity().and_then(|q| q.number).filter(|n| n.clock.is_some())
+                });
+                if let Some((low, high)) = number.and_then(|n| n.range) {
                     if high <= 24.0 && self.has_clock_words(clause) {
                         let high_clock = self.range_end_clock(at).unwrap_or(high * 60.0);
-                        let low_clock = self.node(at).number().and_then(|n| n.clock).unwrap_or(low * 60.0);
+                        let low_clock = number.and_then(|n| n.clock).unwrap_or(low * 60.0);
                         return Some((at, next, span(low_clock, high_clock)));
                     }
                     return None;

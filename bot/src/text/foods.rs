@@ -83,7 +83,7 @@ fn and_of(row: &mut Row) {
     }
     for at in 2..row.nodes.len() {
         let and = row.nodes[at - 2].has(Cue::And) && row.nodes[at - 2].kind == Kind::Phrase;
-        if !and || !is_of(row, at - 1) {
+        if !(and || row.nodes[at - 2].mark() == Some(Mark::Comma)) || !is_of(row, at - 1) {
             continue;
         }
         let before = (at.saturating_sub(BACK)..at - 2).rev().take_while(|&at| row.nodes[at].mark() != Some(Mark::Stop));
@@ -212,6 +212,10 @@ fn after(row: &Row, at: usize) -> (usize, bool) {
     while next < at + 4 && skippable(row, next) {
         of |= is_of(row, next);
         next += 1;
+    }
+    // "maganda kidogo ya karoti"
+    if next == at + 1 && row.nodes.get(next).is_some_and(|node| node.has(Cue::Some)) && is_of(row, next + 1) {
+        return (next + 2, true);
     }
     (next, of)
 }

@@ -43,13 +43,13 @@ impl Fuzzy {
     }
 
     /// The nearest listed word within what its length allows, if one is nearer than all others of other meaning.
-    pub fn nearest(&self, typed: &str) -> Option<u32> {
+    pub fn nearest(&self, typed: &str) -> Option<(u32, String)> {
         let typed: Vec<char> = typed.chars().take(LONGEST + 1).collect();
         if typed.len() < 4 || typed.len() > LONGEST {
             return None;
         }
         let most = allowance(typed.len());
-        let mut best: Option<(usize, bool, u32)> = None;
+        let mut best: Option<(usize, bool, u32, u32)> = None;
         each_form(&typed, most, |form| {
             let hashed = hash(form);
             let from = self.forms.partition_point(|&(h, _)| h < hashed);
@@ -65,12 +65,12 @@ impl Fuzzy {
                 if apart > most || (other_start && (typed.len() < 6 || apart > 1)) {
                     continue;
                 }
-                if best.is_none_or(|(a, o, w)| (apart, other_start, *id) < (a, o, w)) {
-                    best = Some((apart, other_start, *id));
+                if best.is_none_or(|(a, o, w, _)| (apart, other_start, *id) < (a, o, w)) {
+                    best = Some((apart, other_start, *id, at));
                 }
             }
         });
-        best.map(|(_, _, id)| id)
+        best.map(|(_, _, id, at)| (id, self.words[at as usize].1.iter().collect()))
     }
 }
 
@@ -128,7 +128,7 @@ mod tests {
         let words = ["banana", "bucket", "rice", "smell", "temperature", "yesterday"];
         let fuzzy = Fuzzy::new(words.iter().enumerate().map(|(at, word)| (at as u32, *word)));
         let check = |typed: &str, expected: Option<&str>| {
-            assert_eq!(fuzzy.nearest(typed).map(|at| words[at as usize]), expected, "{typed}");
+            assert_eq!(fuzzy.nearest(typed).as_ref().map(|(_, word)| word.as_str()), expected, "{typed}");
         };
         check("bananna", Some("banana"));
         check("buckt", Some("bucket"));

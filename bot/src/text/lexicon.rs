@@ -95,7 +95,7 @@ pub(super) fn built_in_files() -> impl Iterator<Item = (String, &'static str)> {
 pub struct WordId(u32);
 
 /// Other words that sound like one.
-pub type Twins = [Option<WordId>; 4];
+pub type Twins = [Option<WordId>; 8];
 
 /// One language, ready.
 #[derive(Debug)]
@@ -236,13 +236,42 @@ impl Lexicon {
 
     /// "loeuf", "dhuile": the listed word behind a joint of a letter or two, where an apostrophe parts them and was left
     /// out.
-    pub fn elided(&self, folded: &str) -> Option<WordId> {
+    fn elided(&self, folded: &str) -> Option<WordId> {
         let vowel = |word: &str| word.starts_with(['a', 'e', 'i', 'o', 'u', 'h']);
         let parts = (1..=2).filter_map(|cut| folded.split_at_checked(cut));
         let mut words = parts.filter(|(joint, word)| {
             self.habits.apostrophe_splits && word.len() >= 4 && vowel(word) && self.is_own(joint)
         });
         words.find_map(|(_, word)| self.exact(word).filter(|_| self.is_own(word)))
+    }
+
+    /// The listed word that `folded` is or was meant to be, and others that it may be within a phrase.
+    pub fn word(&self, folded: &str) -> Option<(WordId, Twins)> {
+        let alone = |&word: &WordId| self.step(0, word).is_some_and(|node| self.meaning(node).is_some());
+        let listed = self.exact(folded).or_else(|| self.elided(folded));
+        if let Some(word) = listed.filter(alone) {
+            return Some((word, self.twins(folded, word)));
+        }
+        // A verb that is listed in other forms only, or in this one only as a part of phrases.
+        let mut forms: Vec<WordId> = listed.into_iter().chain(self.verb_forms(folded)).collect();
+        if let Some(at) = forms.iter().position(alone) {
+            forms.swap(0, at);
+        }
+        if let Some((&first, others)) = forms.split_first()
+            && (listed.is_none() || !others.is_empty())
+        {
+            let mut twins = Twins::default();
+            twins.iter_mut().zip(others).for_each(|(twin, &form)| *twin = Some(form));
+            return Some((first, twins));
+        }
+        let word = listed.or_else(|| self.meant(folded))?;
+        Some((word, self.twins(folded, word)))
+    }
+
+    /// The listed forms of the same verb, done by others, at another time or to another thing.
+    fn verb_forms(&self, folded: &str) -> impl Iterator<Item = WordId> {
+        let own = self.habits.verbs.nearest(folded).into_iter();
+        own.filter(|form| self.is_own(form)).filter_map(|form| self.exact(&form))
     }
 
     /// Whether `folded` is a word of this very language.
@@ -256,7 +285,7 @@ impl Lexicon {
     }
 
     /// The listed word that `folded` was meant to be: by sound, stretched letters, or a slip.
-    pub fn meant(&self, folded: &str) -> Option<WordId> {
+    fn meant(&self, folded: &str) -> Option<WordId> {
         if folded.chars().count() < 3 {
             return None;
         }
@@ -267,7 +296,8 @@ impl Lexicon {
         }
         let sounded = self.sounding(folded, script::devanagari(folded)).first();
         let sounded = sounded.or_else(|| self.in_other_script(folded).next()).copied();
-        sounded.or_else(|| self.fuzzy.nearest(folded)).or_else(|| self.vowelless.meant(folded)).map(WordId)
+        let near = || self.fuzzy.nearest(folded).filter(|(_, word)| self.habits.verbs.may_be(folded, word));
+        sounded.or_else(|| near().map(|(id, _)| id)).or_else(|| self.vowelless.meant(folded)).map(WordId)
     }
 
     /// The listed words that sound like `folded`, in Latin letters or in the other script.
@@ -287,7 +317,7 @@ impl Lexicon {
 
     /// Other spellings of a listed word and its twins in another script, so that a phrase is the same in any of them. An
     /// ordinary word has none: "kaam" (work) is not "kam" (little).
-    pub fn twins(&self, folded: &str, word: WordId) -> Twins {
+    fn twins(&self, folded: &str, word: WordId) -> Twins {
         let ordinary = self.step(0, word).and_then(|node| self.meaning(node)).is_some_and(|m| m.cues.has(Cue::Other));
         let mut twins = Twins::default();
         if ordinary {
@@ -298,8 +328,10 @@ impl Lexicon {
         let same = if short { &[] } else { self.sounding(folded, script::devanagari(folded)) };
         let same = same.iter();
         let all = same.chain(self.in_other_script(folded)).filter(|&&id| id != word.0);
-        for (twin, &id) in twins.iter_mut().zip(all) {
-            *twin = Some(WordId(id));
+        let verbs = self.habits.verbs.by_others(folded).into_iter().filter(|form| self.is_own(form));
+        let verbs = verbs.filter_map(|form| self.exact(&form)).filter(|form| *form != word);
+        for (twin, id) in twins.iter_mut().zip(all.map(|&id| WordId(id)).chain(verbs)) {
+            *twin = Some(id);
         }
         twins
     }

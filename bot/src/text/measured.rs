@@ -1,9 +1,10 @@
 //! What was measured: temperature, pH, pressure.
 
 use super::clauses::Clause;
-use super::nodes::Kind;
+use super::nodes::{Kind, When};
 use super::notions::{Cue, Cues, UnitWord};
 use super::reader::Reader;
+use super::tokens::Mark;
 use bellyful_core::fact::{Medium, What};
 
 /// Words that may stand between "temperature" and its number.
@@ -82,6 +83,31 @@ impl Reader<'_> {
                 self.tell(at, Some(clause.day(at)), What::Ph { value: round(value.value, 2) });
             }
             self.use_up(at.min(number)..number.max(at) + 1);
+            self.ph_of_another_day(clause, number);
+        }
+    }
+
+    /// "pH 6.4 yesterday, 6.7 today": a number with a day of its own, right after one that was measured.
+    fn ph_of_another_day(&mut self, clause: &Clause, told: usize) {
+        let (to, day) = (self.row.nodes.len().min(told + 5), |at: usize| self.node(at).when().is_some());
+        let next = (told + 1..to).find(|&at| self.node(at).number().is_some_and(|n| !n.weak && n.value <= 14.0));
+        let Some(next) = next else { return };
+        let little = |at: usize| {
+            let node = self.node(at);
+            day(at) || node.mark() == Some(Mark::Comma) || node.any(&Cues::of(&[Cue::And, Cue::Is, Cue::Was, Cue::But]))
+        };
+        let Some(When::Day(of)) = (told + 1..to).filter(|&at| day(at)).find_map(|at| self.node(at).when()) else {
+            return;
+        };
+        let plain = (told + 1..next).all(little) && !clause.asks && of != clause.day(told);
+        let counted =
+            self.row.nodes.get(next + 1).is_some_and(|node| node.meaning.unit.is_some() || node.feed().is_some());
+        if plain
+            && !counted
+            && let Some(number) = self.node(next).number()
+        {
+            self.tell(next, Some(of), What::Ph { value: round(number.value, 2) });
+            self.use_up([next]);
         }
     }
 

@@ -46,6 +46,7 @@ mod taken_back;
 mod thumbs;
 mod times;
 mod tokens;
+mod verbs;
 mod vowels;
 mod wordlist;
 

@@ -169,11 +169,7 @@ impl<'a> Row<'a> {
                 TokenKind::Word(..) => {
                     count += 1;
                     let folded = tokens.text(token);
-                    lexicon
-                        .exact(folded)
-                        .or_else(|| lexicon.elided(folded))
-                        .or_else(|| lexicon.meant(folded))
-                        .map_or(Found::None, |word| Found::One(word, lexicon.twins(folded, word)))
+                    lexicon.word(folded).map_or(Found::None, |(word, twins)| Found::One(word, twins))
                 }
                 _ => Found::None,
             });
@@ -228,7 +224,7 @@ impl<'a> Row<'a> {
 
     /// The longest phrase that starts at token `at`. A hyphen may stand for a space.
     fn longest(&self, words: &[Found], at: usize, figures: bool) -> Option<(Meaning, usize)> {
-        const WAYS: usize = 8;
+        const WAYS: usize = 12;
         let mut ways = vec![0];
         let mut best = None;
         let mut next = at;

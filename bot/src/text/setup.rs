@@ -104,6 +104,8 @@ impl Reader<'_> {
             let behind = self.row.lexicon.habits.part == Side::After;
             let inside = |tank: usize| tank > 0 && self.has(tank - 1, Cue::In) || behind && self.has(tank + 1, Cue::In);
             let in_tank = tank.is_some_and(|tank| inside(tank) && clause.any(&DOINGS));
+            // "tank 3000 L and gas bag 800 L": a size stands with what is named before it.
+            let store = store.filter(|&store| store < at || tank.is_none_or(|tank| tank > at));
             if let Some(store) = store.filter(|_| !thing_next) {
                 self.tell(at, None, What::Store { litres: round(litres, 2) });
                 self.use_up([at, store]);
@@ -445,7 +447,11 @@ impl Reader<'_> {
             let number = (all.start..at).rev().take(2).find_map(|i| self.node(i).number());
             number.map_or(1, |number| number.value as u32)
         };
-        let count = 1 + said.iter().map(|&at| count(at)).sum::<u32>();
+        // "we are four, me, my wife and two children": how many in all is told first.
+        let whole = (all.start..me).find_map(|at| self.node(at).number().filter(|n| !n.weak));
+        let whole =
+            whole.filter(|_| (all.start..me).any(|at| self.node(at).any(&Cues::of(&[Cue::WeAre, Cue::PeopleAre]))));
+        let count = whole.map_or_else(|| 1 + said.iter().map(|&at| count(at)).sum::<u32>(), |whole| whole.value as u32);
         self.tell(me, None, What::People { count });
         self.use_up(all);
     }

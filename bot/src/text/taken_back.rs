@@ -69,7 +69,10 @@ impl Reader<'_> {
         let denied = (from..first).filter(|&at| denies(at)).count();
         let opens = (0..first).all(lead) && denied > 0 && (verb || denied > 1);
         let pause = (first + 1..nodes.len().min(first + 6))
-            .find(|&at| nodes[at].mark() == Some(Mark::Comma) || nodes[at].has(Cue::But))
+            .find(|&at| {
+                let is = nodes[at].kind == Kind::Phrase && nodes[at].has(Cue::Is);
+                nodes[at].mark() == Some(Mark::Comma) || nodes[at].has(Cue::But) || is
+            })
             .filter(|_| opens)?;
         let next = (pause + 1..nodes.len().min(pause + 6)).find(|&at| amount(at))?;
         (!(pause + 1..next).any(denies)).then_some(pause + 1)

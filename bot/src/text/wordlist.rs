@@ -8,6 +8,7 @@ use super::keys::{day_of, number_of, scaled};
 use super::lexicon::LexiconError;
 use super::notions::{CONTROLS, Cue, Cues, Meaning, UNITS, UnitWord};
 use super::phrases::expand_list;
+use super::verbs::Verbs;
 use bellyful_core::fact::{GasLevel, Measure, Sign};
 use bellyful_core::feeds::Feed;
 use serde::Deserialize;
@@ -50,6 +51,9 @@ pub struct Habits {
     /// Figures typed for the words they sound like.
     #[serde(default)]
     pub figures: Vec<Figure>,
+    /// What stands before a verb in one word with it.
+    #[serde(default)]
+    pub verbs: Verbs,
     /// Words whose accents matter.
     #[serde(default)]
     pub distinct: Vec<String>,

@@ -1,7 +1,7 @@
 //! Again: an amount of nothing named that goes on from the portion told before it: the same at another hour, its water.
 
 use super::super::clauses::Clause;
-use super::super::nodes::Kind;
+use super::super::nodes::{Kind, Number};
 use super::super::notions::{Cue, Cues, UnitWord};
 use super::super::reader::Reader;
 use super::super::tokens::Mark;
@@ -67,14 +67,22 @@ impl Reader<'_> {
         }
     }
 
-    /// "2 kg on Monday, 3 on Tuesday": a bare number for another day is of what was told just before, in its unit.
+    /// "2 kg on Monday, 3 on Tuesday", "5 kg of dung yesterday, 4 kg today": an amount alone for another day is of what was
+    /// told just before, in its unit.
     pub(super) fn of_another_day(&self, clause: &Clause, amount: Atom, day: i32) -> Option<(Thing, Portion)> {
         const BESIDE: Cues = Cues::of(&[Cue::And, Cue::Put, Cue::Chatter, Cue::In, Cue::Of, Cue::Only, Cue::Colon]);
-        let Piece::Bare(number) = amount.what else { return None };
         let (told_at, told) = self.facts.last()?;
         let (thing, unit) = match told.what {
             What::Fed { feed, amount: Some(_), unit } => (Thing::Feed(feed), unit),
             What::Water { amount: Some(_), unit } => (Thing::Water, unit),
+            _ => return None,
+        };
+        let number = match amount.what {
+            Piece::Bare(number) => number,
+            Piece::Amount(quantity) if !quantity.implied => {
+                let alike = self.portion_of(amount, None, false, None).ok().filter(|portion| portion.unit == unit)?;
+                Number { value: alike.amount?, ..quantity.number? }
+            }
             _ => return None,
         };
         let other_day = told.day.is_some_and(|told| told != day);
