@@ -68,6 +68,11 @@ impl Reader<'_> {
             || clause.has(Cue::CanI) && put && self.water_before_feeds(&feeds, water)
         {
             self.ask(Ask::Water);
+            // "how much water and how much dung do I put"
+            let again = |i: usize| self.has(i, Cue::HowMuch) && self.node(i + 1).feed().is_some();
+            if (clause.from..clause.to.saturating_sub(1)).any(again) {
+                self.ask(Ask::Ration);
+            }
         } else if (how_much || clause.has(Cue::HowLong)) && gas && !clause.has(Cue::Ration) {
             self.ask(Ask::Gas);
         } else if how_much && water.is_some() && self.water_is_asked(clause, water) {

@@ -380,8 +380,8 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
     if made.has(Cue::Put) && !question && !made.has(Cue::CanI) && !row.nodes[from..to].iter().any(asks_water) {
         made.cues.remove(Cue::AskWater);
     }
-    // "drained ten buckets for the garden" tells, and asks nothing.
-    if made.any(&Cues::of(&[Cue::Remove, Cue::Drinks])) && !question {
+    // "drained ten buckets for the garden", "slurry got in my eye" tell, and ask nothing.
+    if made.any(&Cues::of(&[Cue::Remove, Cue::Drinks, Cue::Body])) && !question {
         made.cues.remove(Cue::AskDigestate);
     }
     // "gas is full, it's good": said of nothing that could go in, and asked by nothing.

@@ -10,6 +10,22 @@ use bellyful_core::fact::{Medium, What};
 /// Words that may stand between "temperature" and its number.
 const LINKS: usize = 5;
 
+/// What may stand beside a day and a number where a reading is told again.
+const READ_AGAIN: Cues = Cues::of(&[
+    Cue::Is,
+    Cue::Was,
+    Cue::Now,
+    Cue::Still,
+    Cue::And,
+    Cue::But,
+    Cue::Only,
+    Cue::About,
+    Cue::Chatter,
+    Cue::Morning,
+    Cue::In,
+    Cue::To,
+]);
+
 impl Reader<'_> {
     pub fn measured(&mut self, clause: &Clause) {
         if clause.plan {
@@ -22,6 +38,7 @@ impl Reader<'_> {
                 self.pressure(clause, at);
             }
         }
+        self.reading_goes_on(clause);
         self.only_centimetres(clause);
         self.temperatures(clause);
     }
@@ -134,6 +151,24 @@ impl Reader<'_> {
                 }
                 next += 1;
             }
+        }
+    }
+
+    /// "yesterday the pH was 6.4, today 6.8": a day and a number, right after what was read on another day.
+    fn reading_goes_on(&mut self, clause: &Clause) {
+        let before = self.clause_before(clause).map_or(0..0, Clause::range);
+        let last = self.facts.iter().rev().find(|(at, _)| before.contains(at)).map(|(_, told)| told.what.clone());
+        let Some(number) = clause.range().find(|&at| self.counted(at)) else { return };
+        let value = self.node(number).number().filter(|n| !n.weak && !n.doubtful()).map(|n| n.value);
+        let what = match (last, value) {
+            (Some(What::Ph { .. }), Some(value)) if value <= 14.0 => What::Ph { value: round(value, 2) },
+            (Some(What::Pressure { .. }), Some(value)) => What::Pressure { cm_water: round(value, 3) },
+            _ => return,
+        };
+        let plain = |at: usize| at == number || self.node(at).when().is_some() || self.node(at).any(&READ_AGAIN);
+        if (!clause.days.is_empty() || clause.has(Cue::Now)) && !clause.asks && clause.range().all(plain) {
+            self.tell(number, Some(clause.day(number)), what);
+            self.use_up([number]);
         }
     }
 

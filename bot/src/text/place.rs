@@ -147,10 +147,12 @@ impl Reader<'_> {
         }
         let mut end = start + 1;
         while end < to && end < start + 4 {
-            let linked = self.node(end).has(Cue::Of)
-                && end + 1 < to
-                && self.nameable(end + 1)
-                && self.row.capital(self.node(end + 1));
+            // "Pinar del Río", "Tierra del Fuego": written large on both sides, listed or not.
+            let linked = self.node(end).has(Cue::Of) && end + 1 < to && {
+                let next = self.node(end + 1);
+                self.row.capital(next)
+                    && (self.nameable(end + 1) || next.kind == Kind::Phrase && self.row.written_large(next))
+            };
             if self.nameable(end) && (self.row.capital(self.node(end)) || !self.row.capital(self.node(start))) {
                 end += 1;
             } else if linked {

@@ -144,15 +144,18 @@ impl Reader<'_> {
                     && next.any(&Cues::of(&[Cue::Of, Cue::Is, Cue::Holds, Cue::Sized, Cue::And]))
             };
             let big = litres >= 20.0;
-            let what = match self.implied_measure(at - 1) {
+            // "el balde es de 12 litros y la palangana de 30"
+            let of = at >= clause.from + 2 && self.has(at - 1, Cue::Of) && self.node(at - 1).meaning.unit.is_none();
+            let vessel = if of { at - 2 } else { at - 1 };
+            let what = match self.implied_measure(vessel) {
                 Some(unit) => What::Measure { unit, litres: round(litres, 4) },
-                None if self.has(at - 1, Cue::GasBag) && big => What::Store { litres: round(litres, 2) },
-                None if self.has(at - 1, Cue::Tank) && big => What::Tank { litres: round(litres, 2) },
+                None if self.has(vessel, Cue::GasBag) && big => What::Store { litres: round(litres, 2) },
+                None if self.has(vessel, Cue::Tank) && big => What::Tank { litres: round(litres, 2) },
                 None => continue,
             };
             if ends {
                 self.tell(at, None, what);
-                self.use_up([at - 1, at]);
+                self.use_up([vessel, at]);
             }
         }
     }

@@ -195,7 +195,7 @@ impl Reader<'_> {
                 .min()
                 .unwrap_or(usize::MAX)
         };
-        let to_flame = near(&Cues::of(&[Cue::Flame, Cue::FireWord, Cue::Stove, Cue::Burning]));
+        let to_flame = near(&Cues::of(&[Cue::Flame, Cue::FireWord, Cue::Stove, Cue::Burning, Cue::Lights]));
         to_flame < near(&Cues::of(&[Cue::Gas, Cue::GasBag, Cue::Bag, Cue::Level, Cue::Slurry, Cue::Tank]))
             && !self.node(at).quantity().is_some_and(|q| q.unit.is_some())
     }
@@ -354,7 +354,9 @@ impl Reader<'_> {
             let half = node.has(Cue::HalfLevel) && node.kind == Kind::Phrase;
             // "gas finished halfway"
             let ended = at > clause.from && self.node(at - 1).meaning.level == Some(GasLevel::None);
-            if ended || node.used || !near(at) || part.is_none() && !half {
+            // "took out half a tank of sludge"
+            let of_tank = at + 1 < clause.to && self.has(at + 1, Cue::Tank) && !self.has(at + 1, Cue::GasBag);
+            if ended || of_tank || node.used || !near(at) || part.is_none() && !half {
                 continue;
             }
             let part = part.unwrap_or(0.5);

@@ -105,6 +105,10 @@ impl Reader<'_> {
                         atoms.push(Atom { at, what, and, comma, of });
                         (and, of, comma) = (false, false, false);
                     }
+                    // "two 10-litre buckets with dung"
+                    None if node.has(Cue::With) && self.vessel_with(clause, at) && self.lacks_a_thing(&atoms) => {
+                        of = true;
+                    }
                     None if node.kind == Kind::Phrase => {
                         and |= node.has(Cue::And) || node.has(Cue::Or) || node.has(Cue::With) && !node.has(Cue::Of);
                         of |= node.has(Cue::Of);
@@ -145,6 +149,13 @@ impl Reader<'_> {
         }
         let of_food = at >= clause.from + 3 && self.has(at - 1, Cue::Of) && self.node(at - 2).feed().is_some();
         at > clause.from && weighed(at - 1) || of_food && told(at - 3)
+    }
+
+    /// Whether "with" at `at` says what the vessel right before it holds.
+    fn vessel_with(&self, clause: &Clause, at: usize) -> bool {
+        let vessel = |q: Quantity| q.sized.is_some() || matches!(q.unit, Some(UnitWord::Of(_)));
+        let counted = |at: usize| self.node(at).number().is_some() || self.node(at).quantity().is_some();
+        at > clause.from && self.node(at - 1).quantity().is_some_and(vessel) && at + 1 < clause.to && !counted(at + 1)
     }
 
     fn is_weighed(&self, at: usize) -> bool {

@@ -138,9 +138,12 @@ impl Reader<'_> {
         }
         let carried = carried.or_else(|| amount.and_then(|_| self.of_the_measured(clause)));
         let one_by_one = things.first().is_some_and(|thing| self.has(thing.at, Cue::Counted));
+        let whole = |a: Atom| matches!(a.what, Piece::Bare(n) if !n.fraction && !n.weak);
+        let of = amount.is_some_and(whole) && things.first().is_some_and(|thing| thing.of);
         let amount = amount.map(|amount| self.in_the_sized(clause, amount, carried));
         let portion = match amount {
-            Some(amount) => match self.portion_of(amount, first, one_by_one, carried) {
+            // "3 of papaya": of something that "of" parts from its number, the unit is missing.
+            Some(amount) => match self.portion_of(amount, first.filter(|_| one_by_one || !of), one_by_one, carried) {
                 Ok(portion) => portion,
                 Err(about) => {
                     // "three of that thing": what it is comes first.
