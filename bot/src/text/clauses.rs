@@ -233,11 +233,9 @@ fn tells_a_size(row: &Row, from: usize, at: usize) -> bool {
         && node.kind == Kind::Phrase
         && node.any(&Cues::of(&[Cue::Is, Cue::Holds]));
     let amount = |node: &Node| node.quantity().is_some_and(|q| !q.implied) || node.number().is_some_and(|n| !n.weak);
-    let volume = |node: &Node| {
-        node.quantity().is_some_and(|q| !q.implied && matches!(q.unit, Some(UnitWord::Volume(_))))
-    };
-    let vessel =
-        |node: &Node| node.quantity().is_some_and(|q| q.implied && matches!(q.unit, Some(UnitWord::Of(_))));
+    let volume =
+        |node: &Node| node.quantity().is_some_and(|q| !q.implied && matches!(q.unit, Some(UnitWord::Volume(_))));
+    let vessel = |node: &Node| node.quantity().is_some_and(|q| q.implied && matches!(q.unit, Some(UnitWord::Of(_))));
     let told = &row.nodes[from..at];
     ends && row.nodes.get(at + 1).is_some_and(amount)
         && told.iter().any(volume)

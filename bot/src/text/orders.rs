@@ -260,7 +260,9 @@ impl Reader<'_> {
             }
             // "5 number ghar ka: ...": where numbers lead, the house stands behind its own.
             let house = node.has(Cue::Household);
-            let behind = self.row.lexicon.habits.part == Side::After && house && !self.anywhere(&Cues::of(&[Cue::History]));
+            let said = house || self.row.words_of(at).any(|word| word.cues.has(Cue::Household));
+            let behind =
+                self.row.lexicon.habits.part == Side::After && said && !self.anywhere(&Cues::of(&[Cue::History]));
             let mut number = at;
             while behind && number > 0 && self.has(number - 1, Cue::NumberSign) {
                 number -= 1;
@@ -268,8 +270,11 @@ impl Reader<'_> {
             let own = |at: usize| self.node(at).number().is_some_and(|n| n.digits && n.range.is_none());
             let named = number < at || self.row.words_of(at).any(|word| word.cues.has(Cue::NumberSign));
             if behind && named && number > 0 && own(number - 1) && !self.has(at + 1, Cue::People) {
-                self.for_household = Some(self.row.said(number - 1, number));
-                self.use_up(number - 1..=at);
+                let asks = self.clause_at(at).is_some_and(|clause| clause.asks);
+                if !asks {
+                    self.for_household = Some(self.row.said(number - 1, number));
+                    self.use_up(number - 1..=at);
+                }
                 return;
             }
             if !house && !node.has(Cue::ForWord) {

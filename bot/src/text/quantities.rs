@@ -342,7 +342,7 @@ fn sized(row: &mut Row) {
             node.kind = Kind::Quantity(litre_quantity(one, times, measure));
             node.meaning = Default::default();
             next = end;
-        } else if let Some((kilos, end)) = measure_of_mass(row, at) {
+        } else if let Some((kilos, end)) = measure_of_mass(row, at).or_else(|| mass_measure(row, at)) {
             let number = Some(Number::plain(kilos));
             node.kind =
                 Kind::Quantity(Quantity { number, unit: Some(UnitWord::Mass(1.0)), implied: false, sized: None });
@@ -412,6 +412,17 @@ fn volume_measure(row: &Row, at: usize) -> Option<(f64, f64, Measure, usize)> {
         by = quantity.amount()?;
     }
     Some((litres, by, unit, next + 1))
+}
+
+/// "5 kg ke 2 thaile", "2 kilo wala packet": kilos of so many, and the node after.
+fn mass_measure(row: &Row, at: usize) -> Option<(f64, usize)> {
+    let quantity = row.nodes.get(at)?.quantity().filter(|q| !q.implied && matches!(q.unit, Some(UnitWord::Mass(_))))?;
+    let behind = row.lexicon.habits.negation == Side::After && row.lexicon.habits.part == Side::After;
+    let link = row.nodes.get(at + 1).filter(|_| behind)?;
+    let (vessels, _) = measure(row.nodes.get(at + 2)?)?;
+    let linked = link.has(Cue::Sized) || link.has(Cue::Of) && !vessels.implied;
+    linked.then_some(())?;
+    Some((quantity.in_base()? * vessels.amount()?, at + 3))
 }
 
 /// "2 buckets of 20 litres".

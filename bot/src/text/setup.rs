@@ -360,7 +360,14 @@ impl Reader<'_> {
             // "do aadmi tanki dekhne aaye": not those who live here.
             const OURS: Cues = Cues::of(&[Cue::PeopleAre, Cue::Indoors, Cue::My, Cue::WeAre]);
             let strangers = |word: usize| self.has(word, Cue::Folk) && !clause.any(&OURS) && clause.has(Cue::Tank);
-            if let Some(word) = found.filter(|&word| !strangers(word)) {
+            // "3 logo ka khana": whose it was.
+            let of_food = |word: usize| {
+                self.row.lexicon.habits.part == Side::After
+                    && self.has(word, Cue::People)
+                    && self.has(word + 1, Cue::Of)
+                    && self.row.nodes.get(word + 2).is_some_and(|node| node.feed().is_some())
+            };
+            if let Some(word) = found.filter(|&word| !strangers(word) && !of_food(word)) {
                 let count = number.value as u32 + self.more_people(clause, word);
                 self.tell(at, None, What::People { count });
                 self.use_up([at, word]);

@@ -70,6 +70,8 @@ impl Reader<'_> {
                     {
                         None
                     }
+                    // "3 logo ka khana", "7 baje", "3 baar": so many people, a clock, how often; no amount.
+                    Kind::Number(_) if at + 1 < clause.to && self.of_people(at + 1) => None,
                     Kind::Number(number) if !number.weak || self.weak_counts(at) => {
                         Some(self.share(clause, at).map_or(Piece::Bare(number), Piece::Share))
                     }
@@ -135,6 +137,13 @@ impl Reader<'_> {
             && !self.has(at - 1, Cue::Put)
             && weighed
             && thing.thing().is_some()
+    }
+
+    fn of_people(&self, at: usize) -> bool {
+        let behind = self.row.lexicon.habits.part == Side::After && self.row.lexicon.habits.negation == Side::After;
+        behind
+            && (self.has(at, Cue::People) && self.has(at + 1, Cue::Of)
+                || self.has(at, Cue::At) && !self.has(at, Cue::In))
     }
 
     /// Whether an amount stands right before the vessel at `at`, or before the food that it is a piece of.

@@ -271,11 +271,13 @@ impl Reader<'_> {
     /// "ek balti me 8 kilo gobar aata hai": what a vessel holds went in nowhere.
     fn only_holds(&self, clause: &Clause) -> bool {
         let vessel = |at: usize| {
-            let measure = |q: super::nodes::Quantity| matches!(q.unit, Some(UnitWord::Of(_))) && q.amount() == Some(1.0);
+            let measure =
+                |q: super::nodes::Quantity| matches!(q.unit, Some(UnitWord::Of(_))) && q.amount() == Some(1.0);
             self.node(at).quantity().is_some_and(measure) && self.has(at + 1, Cue::In)
         };
         let holds = |at: usize| {
-            self.has(at, Cue::Holds) && !self.row.words_of(at).any(|word| word.cues.any(&Cues::of(&[Cue::Of, Cue::Put])))
+            self.has(at, Cue::Holds)
+                && !self.row.words_of(at).any(|word| word.cues.any(&Cues::of(&[Cue::Of, Cue::Put])))
         };
         self.row.lexicon.habits.part == Side::After
             && clause.range().any(holds)
