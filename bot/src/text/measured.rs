@@ -266,7 +266,8 @@ impl Reader<'_> {
         if let Some(medium) = self.a_reading_alone(clause, at) {
             return (true, medium);
         }
-        let carried = another && (outside_before || tank_before || outside_after || self.only_a_number(clause));
+        let carried = (another || self.only_a_number(clause))
+            && (outside_before || tank_before || outside_after || self.only_a_number(clause));
         // "tank 23.5, ph 6.9, gauge 7 cm": among readings, what stands behind the tank is its temperature.
         let reading = at > clause.from
             && self.node(at - 1).any(&IN_TANK)
@@ -335,10 +336,13 @@ impl Reader<'_> {
         let told = before.is_some_and(|before| {
             self.facts.iter().any(|(at, told)| before.range().contains(at) && measured(&told.what))
         });
-        told && clause.range().all(|at| {
-            let node = self.node(at);
-            node.number().is_some() || node.when().is_some() || node.kind == Kind::Phrase && node.any(&BESIDE)
-        })
+        // "took the temp, 68"
+        let asked = |before: &Clause| before.has(Cue::Temp) && !before.range().any(|at| self.counted(at));
+        (told || before.is_some_and(asked))
+            && clause.range().all(|at| {
+                let node = self.node(at);
+                node.number().is_some() || node.when().is_some() || node.kind == Kind::Phrase && node.any(&BESIDE)
+            })
     }
 
     fn counted(&self, at: usize) -> bool {

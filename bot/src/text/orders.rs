@@ -150,6 +150,7 @@ impl Reader<'_> {
         });
         let says =
             |cue: Cue| all.clone().any(|at| nodes[at].kind == Kind::Phrase && self.speaks_of(at, &Cues::of(&[cue])));
+        let stop_itself = |control: u8| CONTROLS[usize::from(control)].1 == Control::Stop;
         let stops = |node: &Node| {
             let stop = |control: u8| CONTROLS[usize::from(control)].1 == Control::Stop;
             node.has(Cue::Not) || node.meaning.control.is_some_and(stop)
@@ -167,6 +168,9 @@ impl Reader<'_> {
         });
         if !whole || listed {
             None
+        } else if nodes.iter().any(|node| node.meaning.control.is_some_and(stop_itself)) && says(Cue::Texts) {
+            // "stop msgs pls"
+            Some(Control::Stop)
         } else if starts && !stops && says(Cue::Texts) && !says(Cue::Erase) {
             Some(Control::Start)
         } else if says(Cue::Erase)

@@ -309,6 +309,10 @@ impl Reader<'_> {
             Cue::Smell,
             Cue::Stove,
         ]));
+        // "2 pints of off milk"
+        if self.has(at, Cue::Odd) && at + 1 < clause.to && self.node(at + 1).feed().is_some() {
+            return;
+        }
         // "changed the hose": somebody did, and it is well.
         let ours = ours && !(self.has(at, Cue::Odd) && at + 1 < clause.to && self.has(at + 1, Cue::My));
         let of = ours || self.has(at, Cue::Wrong) && !self.said_of_another(clause, at);
