@@ -33,7 +33,7 @@ impl Reader<'_> {
         let feeds: Vec<usize> =
             clause.range().filter(|&i| self.node(i).feed().is_some() && !self.has(i, Cue::Fertilizer)).collect();
         let how_much = clause.has(Cue::HowMuch);
-        let gas = clause.any(&Cues::of(&[Cue::Gas, Cue::Cook, Cue::Stove, Cue::GasBag, Cue::Lasted]));
+        let gas = clause.any(&Cues::of(&[Cue::Gas, Cue::Cook, Cue::Stove, Cue::GasBag, Cue::Lasted, Cue::FireWord]));
         let put = clause.any(&Cues::of(&[Cue::Put, Cue::PutPlan, Cue::Ration]));
         let water = clause.range().find(|&i| self.has(i, Cue::Water) && self.node(i).feed().is_none());
         let fertilizer = clause.any(&Cues::of(&[Cue::Fertilizer, Cue::Crops]));
@@ -47,7 +47,7 @@ impl Reader<'_> {
         if clause.has(Cue::AskDigestate)
             || clause.has(Cue::Slurry) && clause.has(Cue::How) && put && !clause.any(&new)
             || fertilizer
-                && clause.any(&Cues::of(&[Cue::How, Cue::HowMuch, Cue::CanI, Cue::What, Cue::Or]))
+                && clause.any(&Cues::of(&[Cue::How, Cue::HowMuch, Cue::CanI, Cue::What, Cue::Or, Cue::Ration]))
                 && (clause.has(Cue::Fertilizer) || clause.has(Cue::Crops) && !put)
         {
             self.ask(Ask::Digestate);

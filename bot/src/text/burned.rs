@@ -44,9 +44,11 @@ impl Reader<'_> {
             let o_clock = at > clause.from
                 && whole
                 && !postposed
-                && (self.node(at - 1).any(&Cues::of(&[Cue::At, Cue::Ago])) || hours && self.has(at - 1, Cue::Morning))
+                && (self.node(at - 1).any(&Cues::of(&[Cue::At, Cue::Ago])) || hours && self.has(at - 1, Cue::Morning) && self.node(at - 1).kind == Kind::Phrase)
                 || self.has(at + 1, Cue::Ago)
-                || self.has(at + 1, Cue::At);
+                || self.has(at + 1, Cue::At)
+                // "visite de 10h: ...": the hour heads what is told.
+                || whole && self.has(at + 1, Cue::Colon) && !(clause.from..at).any(|i| self.node(i).any(&COOKING));
             // "we got only 10 minutes of gas": what was got is no food.
             let of_gas =
                 clause.any(&Cues::of(&[Cue::Gas, Cue::Flame])) && !clause.range().any(|i| self.says(i) && i != at);

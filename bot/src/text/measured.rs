@@ -128,8 +128,19 @@ impl Reader<'_> {
         }
     }
 
+    /// "8 cm on the gauge and 24 degrees": a length of water before the gauge, where none comes after.
+    fn pressed_before(&self, clause: &Clause, at: usize) -> Option<usize> {
+        const JOINTS: Cues = Cues::of(&[Cue::In, Cue::Of, Cue::Water, Cue::To, Cue::At, Cue::Chatter]);
+        let pressed = |i: usize| {
+            let quantity = self.node(i).quantity().filter(|q| !q.implied && !self.node(i).used);
+            quantity.is_some_and(|q| matches!(q.unit, Some(UnitWord::Pressure(_))))
+        };
+        let back = (clause.from..at).rev().take(LINKS).find(|&i| !self.node(i).any(&JOINTS))?;
+        (pressed(back) && !(at + 1..clause.to).any(pressed)).then_some(back)
+    }
+
     fn pressure(&mut self, clause: &Clause, at: usize) {
-        let Some(found) = self.number_near(clause, at) else { return };
+        let Some(found) = self.pressed_before(clause, at).or_else(|| self.number_near(clause, at)) else { return };
         let cm = match self.node(found).kind {
             Kind::Quantity(quantity) => match quantity.unit {
                 Some(UnitWord::Pressure(_)) => quantity.in_base(),

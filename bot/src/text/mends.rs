@@ -36,6 +36,7 @@ impl Reader<'_> {
         let contrast = self.contrast().is_some()
             || self.only_beasts() && self.kept_after_denied().is_some()
             || self.denied_first().is_some()
+            || self.said_before().is_some()
             || self.denied_last().is_some();
         let sorry = self.has(first, Cue::Sorry) && (self.sorry_for_an_amount(first) || self.beasts_alone(1));
         if !(leading_no || slip || contrast || sorry) {
@@ -231,7 +232,9 @@ impl Reader<'_> {
         for at in 1..self.row.nodes.len() {
             let node = self.node(at);
             // "2 kg riz plus 1 kg manioc": the word for "no more" joins as well.
-            if node.kind != Kind::Phrase || !node.has(Cue::Not) || node.has(Cue::And) {
+            // "ni viande ni os": neither is kept.
+            let neither = node.has(Cue::And) || node.has(Cue::Or);
+            if node.kind != Kind::Phrase || !node.has(Cue::Not) || neither {
                 continue;
             }
             let after: Vec<Matter> = (at + 1..self.row.nodes.len().min(at + 4)).filter_map(matter).collect();
@@ -259,7 +262,7 @@ impl Reader<'_> {
             }
             None => {
                 let beast = || self.only_beasts().then(|| self.kept_after_denied().unwrap_or(0));
-                let from = self.denied_first().or_else(beast).unwrap_or(0);
+                let from = self.denied_first().or_else(|| self.said_before()).or_else(beast).unwrap_or(0);
                 all.filter(|&at| at >= from).collect()
             }
         };

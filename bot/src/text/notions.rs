@@ -56,7 +56,7 @@ ids!(/// A notion that rules combine; the id is the key under `[cues]` in a lang
     Drops = "drops", Stirs = "stirs", Lifeless = "lifeless", Body = "body", Harm = "harm", Drinks = "drinks",
     Blast = "blast", Heat = "heat", Rises = "rises", Filled = "filled", ToOthers = "to_others", Ails = "ails",
     // Figures of speech: what burns or aches only in words
-    Figure = "figure", Burden = "burden", Ache = "ache", Laugh = "laugh", InWords = "in_words", Like = "like", Counted = "counted", ThatOne = "that_one", Latest = "latest", Bubbles = "bubbles", Each = "each", AsksFirst = "asks_first", TurnOff = "turn_off", Feeds = "feeds", Percent = "percent", Myself = "myself",
+    Figure = "figure", Burden = "burden", Ache = "ache", Laugh = "laugh", InWords = "in_words", Like = "like", Counted = "counted", ThatOne = "that_one", Latest = "latest", Bubbles = "bubbles", Each = "each", AsksFirst = "asks_first", TurnOff = "turn_off", Feeds = "feeds", Percent = "percent", ISaid = "i_said", Myself = "myself",
 });
 
 /// A set of cues.

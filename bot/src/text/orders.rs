@@ -387,13 +387,19 @@ impl Reader<'_> {
         let content = self.row.nodes.iter().filter(|node| node.kind == Kind::Unknown).count();
         if let Some(at) = bare.filter(|_| self.row.words <= 3 || content == 0 && self.row.words <= 4) {
             self.doubt(About::Amount, at, at + 1);
-        } else if let Some(at) = time.filter(|_| self.row.words <= 3 && content == 0) {
+        } else if let Some(at) = time.filter(|_| content == 0 && (self.row.words <= 3 || self.only_time_said())) {
             self.doubt(About::Day, at, at + 1);
         } else if self.row.words > 0 && self.row.known * 5 < self.row.words * 2 {
             let last = self.row.nodes.len();
             let said = self.row.said(0, last);
             self.unsure.push(Unsure { about: About::Word, said });
         }
+    }
+
+    /// "il y a 3 semaines": a bare answer of more words.
+    fn only_time_said(&self) -> bool {
+        const LITTLE: Cues = Cues::of(&[Cue::Ago, Cue::Since, Cue::About, Cue::Chatter, Cue::Is]);
+        self.row.nodes.iter().all(|node| node.when().is_some() || node.mark().is_some() || node.any(&LITTLE))
     }
 
     /// "0712345678", "at 6": no amount.

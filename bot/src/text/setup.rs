@@ -339,7 +339,9 @@ impl Reader<'_> {
             };
             let people_next = (at + 1..clause.to.min(at + 3))
                 .find(|&i| self.has(i, Cue::People) || i == at + 1 && self.has(i, Cue::PeopleAre))
-                .filter(|&i| i == at + 1 || !self.counts(at + 1));
+                .filter(|&i| i == at + 1 || !self.counts(at + 1))
+                // "2 personnes sont venues": what they did, and not who lives here.
+                .filter(|&i| clause.has(Cue::Indoors) || i + 1 >= clause.to || !self.has(i + 1, Cue::Is));
             let people_back = (clause.from..at)
                 .rev()
                 .take(3)

@@ -67,7 +67,9 @@ impl Reader<'_> {
         // "no, 3 kg": the "no" denies what was told, and "não 3 kg" is no denial for want of a verb.
         let verb = (from..first).any(|at| self.speaks_of(at, &Cues::of(&[Cue::Is, Cue::Was, Cue::Put])));
         let denied = (from..first).filter(|&at| denies(at)).count();
-        let opens = (0..first).all(lead) && denied > 0 && (verb || denied > 1);
+        // "not 2 buckets, 2 basins"
+        let at_once = first > from && nodes[first - 1].has(Cue::Not) && !self.is_no(first - 1);
+        let opens = (0..first).all(lead) && denied > 0 && (verb || denied > 1 || at_once);
         let pause = (first + 1..nodes.len().min(first + 6))
             .find(|&at| {
                 let is = nodes[at].kind == Kind::Phrase && nodes[at].has(Cue::Is);
@@ -76,5 +78,25 @@ impl Reader<'_> {
             .filter(|_| opens)?;
         let next = (pause + 1..nodes.len().min(pause + 6)).find(|&at| amount(at))?;
         (!(pause + 1..next).any(denies)).then_some(pause + 1)
+    }
+    /// "I said 5 kg but it's 3": what was told earlier, and what it is. Gives where that begins.
+    pub(super) fn said_before(&self) -> Option<usize> {
+        const NEAR: usize = 4;
+        let nodes = &self.row.nodes;
+        let amount = |at: usize| {
+            let quantity = nodes[at].quantity().filter(|q| !q.implied && q.number.is_some());
+            nodes[at].number().is_some_and(|n| !n.weak)
+                || quantity.is_some_and(|q| !matches!(q.unit, Some(UnitWord::Time(_) | UnitWord::Days(_))))
+        };
+        if self.anywhere(&Cues::of(&[Cue::Put, Cue::PutPlan])) || self.clauses.iter().any(|clause| clause.asks) {
+            return None;
+        }
+        let said = (0..nodes.len()).find(|&at| nodes[at].has(Cue::ISaid) && nodes[at].kind == Kind::Phrase)?;
+        let told = (said + 1..nodes.len().min(said + NEAR)).find(|&at| amount(at))?;
+        let parts = |at: usize| nodes[at].mark() == Some(Mark::Comma) || nodes[at].any(&Cues::of(&[Cue::But, Cue::Is]));
+        let pause = (told + 1..nodes.len().min(told + NEAR)).find(|&at| parts(at))?;
+        let next = (pause + 1..nodes.len().min(pause + NEAR)).find(|&at| amount(at))?;
+        let another_day = (pause + 1..nodes.len()).any(|at| nodes[at].when().is_some());
+        (!another_day && next > pause).then_some(pause + 1)
     }
 }

@@ -12,7 +12,7 @@ use bellyful_core::feeds::Feed;
 
 impl Reader<'_> {
     /// "1 kg rice in the morning and 2 kg in the evening": the same again at another hour.
-    pub(super) fn of_another_hour(&self, clause: &Clause, amount: Atom) -> Option<Atom> {
+    pub(super) fn of_another_hour(&self, clause: &Clause, amount: Atom, day: i32) -> Option<Atom> {
         const NEAR: usize = 5;
         let Piece::Amount(quantity) = amount.what else { return None };
         let (told_at, told) = self.facts.last()?;
@@ -32,7 +32,7 @@ impl Reader<'_> {
         let hours = (told_at.saturating_sub(NEAR).max(sentence.from)..sentence.to.min(amount.at + NEAR))
             .filter(|&at| self.has(at, Cue::Morning));
         let other = (*told_at..amount.at).any(|at| self.has(at, Cue::Put));
-        (alike && apart && !quantity.implied && !other && hours.count() >= 2).then_some(Atom {
+        (alike && apart && told.day == Some(day) && !quantity.implied && !other && hours.count() >= 2).then_some(Atom {
             at: *told_at,
             what: Piece::Thing(thing),
             ..amount

@@ -238,8 +238,9 @@ impl Reader<'_> {
         // "reste un peu de gaz": it is left, and no leftover.
         let is_left = node.has(Cue::Is) && clause.any(&Cues::of(&[Cue::Gas, Cue::GasBag]));
         // "eggs that my hen left": a living beast.
-        let alive =
-            node.feed() == Some(Feed::Meat) && beast(node).is_some() && at > clause.from && self.has(at - 1, Cue::My);
+        let beast = node.feed() == Some(Feed::Meat) && beast(node).is_some();
+        let mine = at > clause.from && self.has(at - 1, Cue::My);
+        let alive = beast && (mine || self.drops_another(clause, at));
         if let Some(feed) = node.feed().filter(|_| !against && !is_left && !alive) {
             return Some(Thing::Feed(feed));
         }
@@ -261,6 +262,13 @@ impl Reader<'_> {
             return Some(Thing::Feed(Feed::CattleManure));
         }
         node.has(Cue::Thing).then_some(Thing::Pointed)
+    }
+
+    /// "le mouton a fait tomber un sac dedans": who dropped it, where an amount comes after.
+    fn drops_another(&self, clause: &Clause, at: usize) -> bool {
+        let leads = (clause.from..at).all(|i| self.has(i, Cue::Chatter) || self.node(i).when().is_some());
+        let next = (at + 1..clause.to.min(at + 3)).any(|i| self.node(i).any(&Cues::of(&[Cue::Put, Cue::Fell])));
+        leads && next && (at + 1..clause.to).any(|i| self.node(i).quantity().is_some())
     }
 
     /// "took out 400 L and put in 400 L slurry": what goes in comes from a tank too.

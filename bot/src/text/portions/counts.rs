@@ -132,6 +132,10 @@ impl Reader<'_> {
             return false;
         }
         let water_only = (from..=to).all(|i| self.node(i).feed().is_none());
+        // "why does it overflow when I put water"
+        if water_only && self.sentence(clause).cues.has(Cue::Why) {
+            return false;
+        }
         if water_only && !doing {
             let only = clause.has(Cue::Only) && !clause.has(Cue::Tank) || self.amount_follows(clause);
             // "Leo ni maji tu"
@@ -228,6 +232,15 @@ impl Reader<'_> {
         after || self.denied(clause, at) || doing.is_some_and(|doing| self.denied(clause, doing))
     }
 
+    /// "no water, 2 buckets of dung": a clause of nothing but an amount and a food.
+    fn feeds_anywhere(&self) -> bool {
+        self.clauses.iter().any(|clause| {
+            let food = |at: usize| self.node(at).feed().is_some();
+            let amount = |at: usize| self.node(at).quantity().is_some_and(|q| !q.implied && q.unit.is_some());
+            !clause.asks && clause.range().any(food) && clause.range().any(amount) && self.only_portions(clause)
+        })
+    }
+
     pub(super) fn denied_portion(&mut self, clause: &Clause, thing: &Atom, day: i32) {
         let fed = |reader: &Self| {
             let put = |what: &What| matches!(what, What::Fed { .. } | What::Seeded { .. } | What::NotFed { .. });
@@ -238,7 +251,7 @@ impl Reader<'_> {
                 if self.done_here(clause)
                     || fed(self)
                     || self.anywhere(&Cues::of(&[Cue::Put]))
-                    || self.only_portions(clause) && clause.range().any(|at| self.node(at).feed().is_some()) =>
+                    || self.feeds_anywhere() =>
             {
                 self.tell(thing.at, Some(day), What::Water { amount: Some(0.0), unit: Some(Unit::L) });
                 self.use_up([thing.at]);

@@ -3,7 +3,7 @@
 //! Takes atoms; hands each portion to `tell`.
 
 use super::super::clauses::Clause;
-use super::super::notions::Cue;
+use super::super::notions::{Cue, Cues};
 use super::super::reader::Reader;
 use super::super::wordlist::Side;
 use super::Purpose;
@@ -112,7 +112,8 @@ impl Reader<'_> {
                     // "5 roti sabji" counts the bread.
                     let counted = matches!(atom.what, Piece::Bare(_));
                     let parted = more.parted() || !counted && self.side_by_side(atoms[last], *more);
-                    if !(more.thing().is_some() && parted && self.alike(*thing, *more)) || has_own {
+                    let joins = more.thing().is_some() && parted && self.alike(*thing, *more);
+                    if !joins || has_own || self.is_definite(*more) {
                         break;
                     }
                     things.push(*more);
@@ -122,6 +123,12 @@ impl Reader<'_> {
                 last + 1
             }
         }
+    }
+
+    /// "4 mangoes and the stones", "1 kg of peels plus the water they boiled in": the article tells of all there was.
+    fn is_definite(&self, thing: Atom) -> bool {
+        let before = thing.at.checked_sub(1).map(|at| self.node(at));
+        before.is_some_and(|node| node.has(Cue::Chatter) && !node.any(&Cues::of(&[Cue::And, Cue::Of])))
     }
 
     fn leads_with_thing(&self, clause: &Clause, atoms: &[Atom]) -> bool {

@@ -71,7 +71,7 @@ impl Reader<'_> {
             self.tell(from, Some(day), What::Water { amount: Some(litres), unit: Some(Unit::L) });
             return;
         }
-        let again = amount.filter(|_| things.is_empty()).and_then(|amount| self.of_another_hour(clause, amount));
+        let again = amount.filter(|_| things.is_empty()).and_then(|amount| self.of_another_hour(clause, amount, day));
         if let Some(again) = again {
             self.tell_portion(clause, &[again], amount, purpose, fed_before, last_unit);
             return;
