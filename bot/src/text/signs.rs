@@ -88,7 +88,12 @@ impl Reader<'_> {
         for at in clause.range() {
             let node = *self.node(at);
             let Some(sign) = node.meaning.sign.filter(|_| !node.used && node.kind == Kind::Phrase) else { continue };
-            let beast_is_ill = sign == Sign::Unwell && self.of_beast(clause, at);
+            // "does gas make you dizzy?": nobody is.
+            let in_general = sign == Sign::Unwell
+                && clause.asks
+                && self.has(clause.from, Cue::AsksFirst)
+                && !clause.any(&Cues::of(&[Cue::My, Cue::WeAre, Cue::Folk]));
+            let beast_is_ill = sign == Sign::Unwell && (in_general || self.of_beast(clause, at));
             if self.denied(clause, at)
                 || !sign.is_danger() && sign != Sign::LevelDrop && self.is_over(clause, at)
                 || beast_is_ill

@@ -28,6 +28,7 @@ impl Reader<'_> {
                     || self.node(at).quantity().is_some_and(|q| q.number.is_some() && !q.implied)
             });
             if later.is_none() {
+                self.mend_unit(slip, earlier);
                 self.mend_feed(slip);
             }
             let (Some(earlier), Some(later)) = (earlier, later) else { continue };
@@ -62,6 +63,16 @@ impl Reader<'_> {
             self.slip_is_mended(slip);
         }
         self.note_sentences();
+    }
+
+    /// "2 buckets sorry jerrycans of water": the number stays, the measure is another.
+    fn mend_unit(&mut self, slip: usize, earlier: Option<usize>) {
+        let Some(earlier) = earlier.filter(|at| slip - at <= 3) else { return };
+        let Some(later) = self.row.nodes.get(slip + 1).and_then(|node| node.quantity()) else { return };
+        let Some(was) = self.node(earlier).quantity().filter(|_| later.implied && later.unit.is_some()) else { return };
+        self.row.nodes[earlier].kind = Kind::Quantity(Quantity { unit: later.unit, ..was });
+        self.use_up([slip, slip + 1]);
+        self.slip_is_mended(slip);
     }
 
     fn feed_between(&self, from: usize, to: usize) -> Option<Feed> {

@@ -67,8 +67,8 @@ impl Reader<'_> {
         // "no, 3 kg": the "no" denies what was told, and "não 3 kg" is no denial for want of a verb.
         let verb = (from..first).any(|at| self.speaks_of(at, &Cues::of(&[Cue::Is, Cue::Was, Cue::Put])));
         let denied = (from..first).filter(|&at| denies(at)).count();
-        // "not 2 buckets, 2 basins"
-        let at_once = first > from && nodes[first - 1].has(Cue::Not) && !self.is_no(first - 1);
+        // "not 2 buckets, 2 basins": a "not" that is no "no".
+        let at_once = first > from && nodes[first - 1].has(Cue::Not) && nodes[first - 1].meaning.control.is_none();
         let opens = (0..first).all(lead) && denied > 0 && (verb || denied > 1 || at_once);
         let pause = (first + 1..nodes.len().min(first + 6))
             .find(|&at| {
