@@ -379,8 +379,18 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
         made.cues.remove(Cue::AskWater);
     }
     // "drained ten buckets for the garden", "slurry got in my eye" tell, and ask nothing.
-    if made.any(&Cues::of(&[Cue::Remove, Cue::Drinks, Cue::Body])) && !question {
+    // "j'ai utilisé le digestat sur mes bananiers" too.
+    const ASKS_HOW: Cues = Cues::of(&[Cue::How, Cue::HowMuch, Cue::CanI, Cue::What, Cue::Ration, Cue::Good4]);
+    let used = made.has(Cue::Is) && made.any(&Cues::of(&[Cue::Put, Cue::Cook])) && !made.any(&ASKS_HOW);
+    if (used || made.any(&Cues::of(&[Cue::Remove, Cue::Drinks, Cue::Body]))) && !question {
         made.cues.remove(Cue::AskDigestate);
+    }
+    // "gave the ration: 4 kg": told, and not asked for.
+    let puts = |node: &Node| node.kind == Kind::Phrase && node.has(Cue::Put) && !node.has(Cue::Ration);
+    let given = row.nodes[from..to].iter().any(puts)
+        && row.nodes[from..to].iter().any(|node| node.quantity().is_some_and(|q| !q.implied));
+    if made.has(Cue::Ration) && given && !question && !made.any(&Cues::of(&[Cue::HowMuch, Cue::CanI, Cue::What])) {
+        made.cues.remove(Cue::Ration);
     }
     // "gas is full, it's good": said of nothing that could go in, and asked by nothing.
     let named = row.nodes[from..to].iter().any(|node| node.feed().is_some()) && !made.has(Cue::Smell);

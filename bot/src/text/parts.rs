@@ -49,20 +49,26 @@ pub(super) fn thousandths(row: &Row, first: Quantity, number: Number, node: &Nod
     first.in_base().map(|big| big + part)
 }
 
-/// "1 sack of rice of 25 kg": the weight of one, told after what is in it.
-pub(super) fn weighed_behind(row: &mut Row) {
+/// "1 sack of rice of 25 kg", "a drum of dregs of 200 litres": the size of one, told after what is in it.
+pub(super) fn sized_behind(row: &mut Row) {
     let of =
         |row: &Row, at: usize| row.nodes.get(at).is_some_and(|node| node.has(Cue::Of) && node.quantity().is_none());
     for at in 0..row.nodes.len() {
         let Some((quantity, _)) = row.nodes.get(at).and_then(measure) else { continue };
-        let named = row.nodes.get(at + 2).is_some_and(|node| node.kind == Kind::Phrase && node.meaning.feed.is_some());
-        let Some(mass) = row.nodes.get(at + 4).and_then(Node::quantity) else { continue };
-        let weighed = matches!(mass.unit, Some(UnitWord::Mass(_))) && !mass.implied && mass.sized.is_none();
-        let (Some(count), Some(kilos)) = (quantity.amount(), mass.in_base()) else { continue };
-        if named && weighed && of(row, at + 1) && of(row, at + 3) {
-            let number = Some(Number::plain(count * kilos));
-            let unit = Some(UnitWord::Mass(1.0));
-            row.nodes[at].kind = Kind::Quantity(Quantity { number, unit, implied: false, sized: None });
+        let named = |node: &Node| node.kind == Kind::Phrase && (node.meaning.feed.is_some() || node.has(Cue::Water));
+        let Some(size) = row.nodes.get(at + 4).and_then(Node::quantity).filter(|q| !q.implied && q.sized.is_none())
+        else {
+            continue;
+        };
+        let unit = match size.unit {
+            Some(UnitWord::Mass(_)) => UnitWord::Mass(1.0),
+            Some(UnitWord::Volume(_)) => UnitWord::Volume(1.0),
+            _ => continue,
+        };
+        let (Some(count), Some(one)) = (quantity.amount(), size.in_base()) else { continue };
+        if row.nodes.get(at + 2).is_some_and(named) && of(row, at + 1) && of(row, at + 3) {
+            let number = Some(Number::plain(count * one));
+            row.nodes[at].kind = Kind::Quantity(Quantity { number, unit: Some(unit), implied: false, sized: None });
             row.nodes[at].meaning = Default::default();
             row.nodes.drain(at + 3..at + 5);
         }

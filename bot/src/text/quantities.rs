@@ -6,7 +6,7 @@
 use super::nodes::{Kind, Node, Number, Quantity, Row};
 use super::notions::{BEASTS, Cue, Cues, UnitWord};
 use super::numbers::and_fraction;
-use super::parts::{halves, measure_of_mass, of_what_follows, thousandths, weighed_behind};
+use super::parts::{halves, measure_of_mass, of_what_follows, sized_behind, thousandths};
 use super::tokens::Mark;
 use super::wordlist::Side;
 use bellyful_core::fact::Measure;
@@ -17,7 +17,7 @@ pub fn join(row: &mut Row) {
     units(row);
     sums(row);
     sized(row);
-    weighed_behind(row);
+    sized_behind(row);
 }
 
 /// Words that may stand between a number and its unit ("2 big buckets", "half of a bucket").

@@ -274,7 +274,9 @@ impl<'a> Reader<'a> {
             let mut steps = 0;
             for at in (clause.from..first).rev() {
                 let node = self.node(at);
-                if node.any(reach) && node.kind == Kind::Phrase {
+                // "plus de mousse": the word for "no more" is one for "more" too.
+                let vague = node.quantity().is_some_and(|q| q.number.is_none() && q.unit.is_none());
+                if node.any(reach) && (node.kind == Kind::Phrase || vague) {
                     return true;
                 }
                 // "no food only water": what there was is not denied; "not only" is.
