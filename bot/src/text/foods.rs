@@ -453,7 +453,9 @@ fn leftover(row: &mut Row, at: usize) -> bool {
     }
     let direct = next == at + 1 || of;
     let feed = if general(&row.nodes[at]) && (named(second) || general(second)) && direct {
-        second.feed().or(row.nodes[at].feed())
+        // "sabji ka jutha": leftovers of what is named.
+        let of_named = of && row.lexicon.habits.part == Side::After && second.feed() == Some(Feed::FoodWaste);
+        row.nodes[at].feed().filter(|_| of_named).or(second.feed()).or(row.nodes[at].feed())
     } else if named(&row.nodes[at])
         && general(second)
         && (next == at + 1 || of && row.lexicon.habits.part == Side::After)
