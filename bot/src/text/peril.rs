@@ -130,7 +130,10 @@ impl Reader<'_> {
             let nearest =
                 before.rev().find(|&i| self.is_someone(i) || self.has(i, Cue::Drops) || self.speaks_of(i, &THINGS));
             let their_own = nearest.is_some_and(|i| self.is_someone(i) || self.has(i, Cue::Drops));
+            // "not waking up after cooking"
+            let lifeless = folk && self.free(at, Cue::Lifeless);
             let place = match (folk, still) {
+                (true, true) if lifeless => HAZARD_OR_INDOORS.and(Cue::Cook),
                 (false, _) => CHOKES,
                 (true, true) => HAZARD_OR_INDOORS,
                 (true, false) => HAZARD,
