@@ -213,9 +213,15 @@ fn after(row: &Row, at: usize) -> (usize, bool) {
         of |= is_of(row, next);
         next += 1;
     }
-    // "maganda kidogo ya karoti"
-    if next == at + 1 && row.nodes.get(next).is_some_and(|node| node.has(Cue::Some)) && is_of(row, next + 1) {
-        return (next + 2, true);
+    // "maganda kidogo ya karoti": how much, within or before the "of".
+    let little = |node: &Node| node.has(Cue::Some) && node.feed().is_none();
+    if next == at + 1 && row.nodes.get(next).is_some_and(little) {
+        if is_of(row, next + 1) {
+            return (next + 2, true);
+        }
+        if row.words_of(next).last().is_some_and(|word| word.cues.has(Cue::Of)) {
+            return (next + 1, true);
+        }
     }
     (next, of)
 }

@@ -116,7 +116,8 @@ impl Reader<'_> {
         let flame = |told: &Told| if let What::Flame { look } = told.what { Some((told.day, look)) } else { None };
         let looks: Vec<_> = self.facts.iter().filter_map(|(at, told)| Some((*at, flame(told)?))).collect();
         let gave_way = |at: usize, day: Option<i32>, look: FlameLook| {
-            let was = at > 0 && self.node(at - 1).any(&Cues::of(&[Cue::Was, Cue::Since]));
+            let before = |cues: &[Cue]| at > 0 && self.node(at - 1).any(&Cues::of(cues));
+            let was = before(&[Cue::Was, Cue::Since]) && !before(&[Cue::Is]);
             let later = |&(other, said): &(usize, (Option<i32>, FlameLook))| {
                 other > at && said.0 == day && said.1 != look && self.same_sentence(at, other)
             };

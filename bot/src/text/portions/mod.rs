@@ -190,7 +190,8 @@ impl Reader<'_> {
     /// "got 3 kg of mango, will put tomorrow": what the next clause only plans to put in.
     fn put_off(&self, clause: &Clause, next: usize) -> bool {
         const PUTS: Cues = Cues::of(&[Cue::Put, Cue::PutPlan]);
-        let next = self.clauses.get(next).filter(|next| next.sentence == clause.sentence && next.plan && next.any(&PUTS));
+        let next =
+            self.clauses.get(next).filter(|next| next.sentence == clause.sentence && next.plan && next.any(&PUTS));
         let own = |at: usize| {
             let node = self.node(at);
             node.feed().is_some() || node.has(Cue::Water) || node.quantity().is_some_and(|q| !q.implied)
@@ -335,7 +336,8 @@ impl Reader<'_> {
             return Purpose::Removed;
         }
         let new = Cues::of(&[Cue::Seed, Cue::Start, Cue::NewTank]);
-        let starts = clause.any(&new) && (!clause.has(Cue::Running) || clause.has(Cue::NewTank))
+        let starts = clause.any(&new)
+            && (!clause.has(Cue::Running) || clause.any(&Cues::of(&[Cue::NewTank, Cue::Seed])))
             || index > 0
                 && self.clauses[index - 1].any(&Cues::of(&[Cue::NewTank]))
                 && self.clauses[index - 1].sentence == clause.sentence
