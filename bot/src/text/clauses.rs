@@ -350,15 +350,17 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
             }
             // "e agora o pano está em chamas": and now, with more to come, asks nothing; "tudo certo" tells that all is well.
             let more = row.nodes[at + 1..to].iter().any(|node| !node.has(Cue::Chatter));
-            // "gesi iko sawa": how much gas there is, not whether all is well.
-            let gas = |node: &Node| node.any(&Cues::of(&[Cue::Gas, Cue::GasBag]));
-            let level = node.meaning.level.is_some() && row.nodes[from..=at].iter().any(gas);
-            if cues.has(Cue::Status) && !question && (cues.has(Cue::Now) && more || cues.has(Cue::Other) || level) {
+            if cues.has(Cue::Status) && !question && (cues.has(Cue::Now) && more || cues.has(Cue::Other)) {
                 cues.remove(Cue::Status);
             }
             // "there is enough gas for supper" tells, where nothing asks.
             if cues.has(Cue::AskGas) && node.meaning.level.is_some() && !question {
                 cues.remove(Cue::AskGas);
+            }
+            // "gesi iko sawa", "gesi ni nzuri": how much gas there is, not whether all is well or may go in.
+            let gas = |node: &Node| node.any(&Cues::of(&[Cue::Gas, Cue::GasBag]));
+            if node.meaning.level.is_some() && !question && row.nodes[from..=at].iter().any(gas) {
+                cues.remove_all(&Cues::of(&[Cue::Status, Cue::Good4]));
             }
             made.cues.join(&cues);
         }
