@@ -341,7 +341,11 @@ impl Reader<'_> {
                 .find(|&i| self.has(i, Cue::People) || i == at + 1 && self.has(i, Cue::PeopleAre))
                 .filter(|&i| i == at + 1 || !self.counts(at + 1))
                 // "2 personnes sont venues": what they did, and not who lives here.
-                .filter(|&i| clause.has(Cue::Indoors) || i + 1 >= clause.to || !self.has(i + 1, Cue::Is));
+                // Where the verb comes last, "9 log hain" tells that they are.
+                .filter(|&i| {
+                    let verb_last = self.row.lexicon.habits.negation == Side::After;
+                    verb_last || clause.has(Cue::Indoors) || i + 1 >= clause.to || !self.has(i + 1, Cue::Is)
+                });
             let people_back = (clause.from..at)
                 .rev()
                 .take(3)
