@@ -208,6 +208,8 @@ fn extended(row: &Row, at: usize, mut number: Number, mut next: usize) -> (Numbe
         && let Some((fraction, sign, after)) = and_fraction(row, next)
     {
         number.value += sign * fraction;
+        // "las 6 y media"
+        number.clock = number.clock.map(|minutes| minutes + sign * fraction * 60.0);
         number.other = None;
         next = after;
     }

@@ -360,7 +360,7 @@ impl Reader<'_> {
 
     fn near_household(&self, clause: &super::clauses::Clause, at: usize) -> bool {
         (at.saturating_sub(3).max(clause.from)..(at + 4).min(clause.to))
-            .any(|i| self.node(i).any(&Cues::of(&[Cue::Household, Cue::NumberSign, Cue::Tank])))
+            .any(|i| self.speaks_of(i, &Cues::of(&[Cue::Household, Cue::NumberSign, Cue::Tank])))
     }
 
     /// What is left: a text that says nothing that can be placed.

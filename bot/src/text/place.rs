@@ -157,11 +157,21 @@ impl Reader<'_> {
                 end += 1;
             } else if linked {
                 end += 2;
+            } else if self.of_a_name(end) {
+                end += 1;
             } else {
                 break;
             }
         }
         Some(end)
+    }
+
+    /// "Pinar del Río", where "del río" is a phrase of ours: "of" and a word written large.
+    fn of_a_name(&self, at: usize) -> bool {
+        let of = self.row.words_of(at).next().is_some_and(|word| word.cues.has(Cue::Of));
+        let said = self.row.said(at, at + 1);
+        let large = |word: &str| word.starts_with(char::is_uppercase);
+        of && said.split_once(' ').is_some_and(|(of, name)| !large(of) && large(name))
     }
 
     fn name_place(&mut self, start: usize, end: usize) {

@@ -57,7 +57,8 @@ impl Reader<'_> {
 
     /// "strong smell of gas", "gas ki tez badbu": a smell listed as bad is gas when only joints stand between.
     pub fn is_of_gas(&self, clause: &Clause, at: usize) -> bool {
-        const JOINTS: Cues = Cues::of(&[Cue::Of, Cue::Is, Cue::In, Cue::Modifier, Cue::Stink, Cue::About, Cue::My]);
+        const JOINTS: Cues =
+            Cues::of(&[Cue::Of, Cue::Is, Cue::In, Cue::Modifier, Cue::Stink, Cue::About, Cue::My, Cue::Odd]);
         let joint = |i: &usize| {
             let node = self.node(*i);
             let little = node.has(Cue::Other) && !self.row.is_long(node);
@@ -178,6 +179,7 @@ impl Reader<'_> {
                             Cue::In,
                             Cue::Modifier,
                             Cue::Stink,
+                            Cue::Odd,
                             Cue::My,
                             Cue::Other,
                             Cue::Still,

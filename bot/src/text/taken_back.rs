@@ -61,7 +61,12 @@ impl Reader<'_> {
             nodes[at].number().is_some_and(|n| !n.weak)
                 || quantity.is_some_and(|q| !matches!(q.unit, Some(UnitWord::Time(_) | UnitWord::Days(_))))
         };
-        let first = (0..nodes.len().min(8)).find(|&at| amount(at))?;
+        // "it was not rice, it was pasta"
+        let was = !self.anywhere(&Cues::of(&[Cue::Put, Cue::PutNot, Cue::Cook]));
+        let named = |at: usize| {
+            amount(at) || was && !nodes[at].used && nodes[at].kind == Kind::Phrase && nodes[at].feed().is_some()
+        };
+        let first = (0..nodes.len().min(8)).find(|&at| named(at))?;
         let lead = |at: usize| nodes[at].mark().is_some() || nodes[at].kind == Kind::Phrase && nodes[at].any(&LEADS);
         let from = (0..first).rev().find(|&at| nodes[at].mark().is_some()).map_or(0, |at| at + 1);
         // "no, 3 kg": the "no" denies what was told, and "não 3 kg" is no denial for want of a verb.
@@ -76,7 +81,7 @@ impl Reader<'_> {
                 nodes[at].mark() == Some(Mark::Comma) || nodes[at].has(Cue::But) || is
             })
             .filter(|_| opens)?;
-        let next = (pause + 1..nodes.len().min(pause + 6)).find(|&at| amount(at))?;
+        let next = (pause + 1..nodes.len().min(pause + 6)).find(|&at| named(at))?;
         (!(pause + 1..next).any(denies)).then_some(pause + 1)
     }
     /// "I said 5 kg but it's 3": what was told earlier, and what it is. Gives where that begins.

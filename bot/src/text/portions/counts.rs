@@ -4,7 +4,7 @@ use super::super::clauses::Clause;
 use super::super::nodes::Kind;
 use super::super::notions::{Cue, Cues, UnitWord};
 use super::super::reader::Reader;
-use super::super::reading::About;
+use super::super::reading::{About, Told};
 use super::super::wordlist::Side;
 use super::Purpose;
 use super::atoms::{Atom, Piece, Thing};
@@ -134,6 +134,11 @@ impl Reader<'_> {
         let water_only = (from..=to).all(|i| self.node(i).feed().is_none());
         // "why does it overflow when I put water"
         if water_only && self.sentence(clause).cues.has(Cue::Why) {
+            return false;
+        }
+        // "the effluent comes out clear, pure water": how it looks.
+        let looks = |(_, told): &(usize, Told)| told.what == What::Sign { sign: Sign::WaterySlurry };
+        if water_only && (from..=to).any(|i| self.has(i, Cue::Watery)) && self.facts.iter().any(looks) {
             return false;
         }
         if water_only && !doing {

@@ -7,6 +7,7 @@ use super::super::nodes::{Number, Quantity, When};
 use super::super::notions::{Cue, Cues, UnitWord};
 use super::super::reader::Reader;
 use super::super::reading::{About, Told};
+use super::super::wordlist::Side;
 use super::Purpose;
 use super::atoms::{Atom, Piece, Thing};
 use bellyful_core::fact::{Measure, Unit, What};
@@ -139,7 +140,10 @@ impl Reader<'_> {
         let carried = carried.or_else(|| amount.and_then(|_| self.of_the_measured(clause)));
         let one_by_one = things.first().is_some_and(|thing| self.has(thing.at, Cue::Counted));
         let whole = |a: Atom| matches!(a.what, Piece::Bare(n) if !n.fraction && !n.weak);
-        let of = amount.is_some_and(whole) && things.first().is_some_and(|thing| thing.of);
+        let leads = self.row.lexicon.habits.part == Side::Before;
+        // "2 douzaines d'avocats": a number of more words than one brings its "of".
+        let plain = |a: Atom| whole(a) && self.node(a.at).to == self.node(a.at).from + 1;
+        let of = leads && amount.is_some_and(plain) && things.first().is_some_and(|thing| thing.of);
         let amount = amount.map(|amount| self.in_the_sized(clause, amount, carried));
         let portion = match amount {
             // "3 of papaya": of something that "of" parts from its number, the unit is missing.
