@@ -90,6 +90,9 @@ impl Reader<'_> {
             && (put || clause.has(Cue::Good4) || !self.only_cooks(clause))
         {
             self.may_go_in(&feeds);
+        } else if let Some(meant) = self.food_meant(clause) {
+            self.may_go_in(&meant);
+            self.use_up(meant);
         } else if clause.has(Cue::CanI) && put && feeds.is_empty() && water.is_some() && !how_much {
             self.ask(Ask::Water);
         } else if clause.has(Cue::Ration)
@@ -208,6 +211,20 @@ impl Reader<'_> {
             self.row.nodes.get(water + 1).is_some_and(|next| next.any(&Cues::of(&[Cue::And, Cue::With, Cue::Of])));
         let after = self.row.nodes.get(water + 1).is_some_and(|next| next.feed().is_some());
         !joined && !after && feeds.iter().all(|&feed| feed > water)
+    }
+
+    /// "a hen died of heat, can it go in": the food of the clause before, of which nothing else was told.
+    fn food_meant(&self, clause: &Clause) -> Option<Vec<usize>> {
+        const GOES: Cues = Cues::of(&[Cue::Put, Cue::PutPlan, Cue::GoesIn, Cue::Enters, Cue::In]);
+        const DONE: Cues = Cues::of(&[Cue::Put, Cue::Fell, Cue::Remove, Cue::Seed, Cue::Smell]);
+        let more = |at: usize| {
+            let node = self.node(at);
+            node.feed().is_some() || node.has(Cue::Water) || node.number().is_some() || node.quantity().is_some()
+        };
+        let before = self.clause_before(clause).filter(|before| !before.any(&DONE) && !before.asks)?;
+        let asks = clause.has(Cue::CanI) && clause.any(&GOES) && !clause.has(Cue::HowMuch) && !clause.range().any(more);
+        let named = before.range().any(|at| self.node(at).feed().is_some());
+        (asks && named).then(|| before.range().filter(|&at| more(at)).collect())
     }
 
     fn may_go_in(&mut self, feeds: &[usize]) {
