@@ -2,8 +2,9 @@
 //!
 //! Takes a row of nodes; gives it with each such pair as the one node of the feed it names.
 
+use super::likened;
 use super::nodes::{Kind, Node, Row};
-use super::notions::{Cue, Cues};
+use super::notions::Cue;
 use super::tokens::Mark;
 use super::wordlist::Side;
 use bellyful_core::feeds::Feed;
@@ -25,54 +26,9 @@ pub fn join(row: &mut Row) {
         }
     }
     and_of(row);
-    gas_left_over(row);
-    likened(row);
+    likened::gas_left_over(row);
+    likened::likened(row);
 }
-
-/// "plenty of gas left over": no leftovers of a meal.
-fn gas_left_over(row: &mut Row) {
-    for at in 1..row.nodes.len() {
-        if row.nodes[at].has(Cue::Leftover) && row.nodes[at - 1].has(Cue::Gas) && row.nodes[at - 1].feed().is_none() {
-            let cues = Cues::of(&[Cue::Other]);
-            row.nodes[at].meaning = super::notions::Meaning { cues, ..Default::default() };
-        }
-    }
-}
-
-/// "flat like a chapati", "thick as porridge", "from the juice stall": what is only likened to or comes from is no food.
-fn likened(row: &mut Row) {
-    let quality = |node: &Node| node.meaning.level.is_some() || node.meaning.sign.is_some() || node.any(&QUALITIES);
-    for at in 2..row.nodes.len() {
-        if row.nodes[at].feed().is_none() {
-            continue;
-        }
-        let little = |i: &usize| row.nodes[*i].number().is_some_and(|n| n.weak) || row.nodes[*i].has(Cue::My);
-        let Some(lead) = (0..at).rev().find(|i| !little(i)).filter(|&i| i > 0) else { continue };
-        let said = &row.nodes[lead - 1];
-        let likened = row.nodes[lead].has(Cue::Like) && (quality(said) || said.mark() == Some(Mark::Comma));
-        // "from the juice stall"
-        let place = row.nodes.get(at + 1).is_some_and(|next| next.has(Cue::Other) && next.meaning.feed.is_none());
-        let from = row.lexicon.habits.part == Side::After && row.nodes[lead].has(Cue::Since) && lead + 1 < at;
-        if likened || from && place {
-            let cues = Cues::of(&[Cue::Other]);
-            row.nodes[at].meaning = super::notions::Meaning { cues, ..Default::default() };
-        }
-    }
-}
-
-const QUALITIES: Cues = Cues::of(&[
-    Cue::Thick,
-    Cue::Watery,
-    Cue::Green,
-    Cue::Yellow,
-    Cue::Blue,
-    Cue::Black,
-    Cue::White,
-    Cue::Weak,
-    Cue::Sour,
-    Cue::Smell,
-    Cue::Stink,
-]);
 
 /// "maganda ya viazi na ya muhogo", "estiércol de vaca 2 kg y de cerdo 1 kg": "and of that" is of the same part.
 fn and_of(row: &mut Row) {

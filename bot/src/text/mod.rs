@@ -19,6 +19,7 @@ mod language;
 mod leaks;
 mod lexicon;
 mod likely;
+mod likened;
 mod measured;
 mod mends;
 mod named_days;
