@@ -185,8 +185,12 @@ impl Reader<'_> {
             let on = (at..around.end).take(NEAR + 1).take_while(|i| !ends(i));
             let harm = back.chain(on).filter(|&i| harms(i)).min_by_key(|&i| i.abs_diff(at));
             let Some(harm) = harm else { continue };
-            let food = (at.min(harm)..at.max(harm)).any(|i| self.node(i).feed().is_some());
-            if !food && !self.denied_span(clause, at.min(harm), at.max(harm)) && self.beside(clause, at, &HAZARD) {
+            // "mes cheveux": one's own, though hair may be put in too.
+            let own = |i: usize| i == at && at > 0 && self.has(at - 1, Cue::My);
+            let food = (at.min(harm)..at.max(harm)).any(|i| self.node(i).feed().is_some() && !own(i));
+            // "mes cheveux ont brulé quand j'ai allumé"
+            let near_fire = HAZARD.and(Cue::Lights);
+            if !food && !self.denied_span(clause, at.min(harm), at.max(harm)) && self.beside(clause, at, &near_fire) {
                 self.tell_sign(at, clause.day(at), Sign::Unwell);
                 self.use_up([at, harm]);
                 return;
