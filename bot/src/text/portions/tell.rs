@@ -104,7 +104,9 @@ impl Reader<'_> {
         let the_one = amount.is_some_and(|a| {
             matches!(a.what, Piece::Amount(q) if q.implied) && clause.has(Cue::Is) && self.is_the_thing(clause, a.at)
         });
-        if (vague || implied || the_one) && !doing && !self.only_portions(clause) {
+        // "digestat un peu épais": how it is.
+        let slurry = !things.is_empty() && things.iter().all(|one| one.thing() == Some(Thing::Feed(Feed::Digestate)));
+        if (vague || implied || the_one) && !doing && (slurry || !self.only_portions(clause)) {
             return;
         }
         // A word that is a food only by a changed letter, among amounts of others, is no food.
