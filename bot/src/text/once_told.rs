@@ -39,20 +39,12 @@ impl Reader<'_> {
         }
     }
 
-    /// "it caught fire, we throw water on it", "... it is out now": water and going out are of that fire.
+    /// "it caught fire at the hose, it is out now": what went out is that fire.
     fn fire_put_out(&mut self) {
         let burns = self.told_in(Sign::Fire);
-        if burns.is_empty() {
-            return;
-        }
         let of_the_fire = |(at, told): &(usize, Told)| {
-            let Some(clause) = self.clause_at(*at) else { return false };
-            let out = match told.what {
-                What::Water { .. } => !clause.any(&Cues::of(&[Cue::Tank, Cue::Inlet])),
-                What::Flame { look } => look == FlameLook::GoesOut,
-                _ => false,
-            };
-            out && burns.contains(&clause.sentence)
+            let out = matches!(told.what, What::Flame { look: FlameLook::GoesOut });
+            out && self.sentence_at(*at).is_some_and(|sentence| burns.contains(&sentence))
         };
         let kept: Vec<_> = self.facts.iter().filter(|told| !of_the_fire(told)).cloned().collect();
         self.facts = kept;
