@@ -125,6 +125,7 @@ impl Reader<'_> {
         {
             self.tell(next, Some(of), What::Ph { value: round(number.value, 2) });
             self.use_up([next]);
+            self.ph_of_another_day(clause, next);
         }
     }
 

@@ -374,7 +374,7 @@ impl Reader<'_> {
                     && self.row.nodes.get(word + 2).is_some_and(|node| node.feed().is_some())
             };
             if let Some(word) = found.filter(|&word| !strangers(word) && !of_food(word)) {
-                let count = number.value as u32 + self.more_people(clause, word);
+                let count = number.value as u32 + self.more_people(clause, word.max(at));
                 self.tell(at, None, What::People { count });
                 self.use_up([at, word]);
                 return;
@@ -406,6 +406,16 @@ impl Reader<'_> {
         const FOLK: Cues = Cues::of(&[Cue::People, Cue::Folk]);
         let (mut more, mut at) = (0, word + 1);
         while at + 1 < clause.to && self.has(at, Cue::And) && self.node(at).kind == Kind::Phrase {
+            // "wakubwa 3 na watoto 4": where numbers follow what they count.
+            let behind = (at + 2 < clause.to)
+                .then(|| self.node(at + 2).number())
+                .flatten()
+                .filter(|n| !n.weak && n.value.fract() == 0.0);
+            if let Some(count) = behind.filter(|_| self.node(at + 1).any(&FOLK) && !self.counts(at + 1)) {
+                more += count.value as u32;
+                at += 3;
+                continue;
+            }
             // "4 of us plus grandma"
             let one = at + 1 + usize::from(self.has(at + 1, Cue::My));
             if one < clause.to && self.has(one, Cue::Folk) && !self.has(one, Cue::People) {
