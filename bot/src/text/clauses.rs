@@ -3,14 +3,18 @@
 //! Takes a row whose numbers, times and foods are joined; gives clauses. A day word covers its clause and the clauses
 //! after it until another day word or a change to the present tense.
 
+use super::breaks::{
+    empties_into, goes_on_to_do, is_because, is_told, takes_out, tells_a_portion, tells_a_size, turns, turns_to_now,
+    was_otherwise,
+};
+use super::lent::{lend_back, lend_days, lend_to_all, spread_plans};
 use super::nodes::{Kind, Node, Row, When};
-use super::notions::{Cue, Cues, UnitWord};
+use super::notions::{Cue, Cues};
 use super::tokens::Mark;
 use super::wordlist::Side;
-use bellyful_core::feeds::Feed;
 
 /// No clause is longer, so that rules that compare words within a clause stay linear in the text.
-const LONGEST: usize = 60;
+pub(super) const LONGEST: usize = 60;
 
 #[derive(Debug, Clone, Default)]
 pub struct Clause {
@@ -226,116 +230,6 @@ pub fn part(row: &Row) -> Vec<Clause> {
     clauses
 }
 
-/// Whether the verb at `at`, where verbs come last, ends how big a vessel is, and an amount follows.
-fn tells_a_size(row: &Row, from: usize, at: usize) -> bool {
-    let node = &row.nodes[at];
-    let ends = row.lexicon.habits.negation == Side::After
-        && node.kind == Kind::Phrase
-        && node.any(&Cues::of(&[Cue::Is, Cue::Holds]));
-    let amount = |node: &Node| node.quantity().is_some_and(|q| !q.implied) || node.number().is_some_and(|n| !n.weak);
-    let volume =
-        |node: &Node| node.quantity().is_some_and(|q| !q.implied && matches!(q.unit, Some(UnitWord::Volume(_))));
-    let vessel = |node: &Node| node.quantity().is_some_and(|q| q.implied && matches!(q.unit, Some(UnitWord::Of(_))));
-    let told = &row.nodes[from..at];
-    ends && row.nodes.get(at + 1).is_some_and(amount)
-        && told.iter().any(volume)
-        && told.iter().any(vessel)
-        && told.iter().all(|node| node.feed().is_none() && !node.has(Cue::Put))
-}
-
-/// Whether it is told what was put in, fell in or was measured, and nothing is asked of it.
-fn tells_a_portion(row: &Row, from: usize, at: usize) -> bool {
-    let told = &row.nodes[from..at];
-    let done = Cues::of(&[Cue::Put, Cue::Fell]);
-    let amount = |node: &Node| node.quantity().is_some_and(|q| !q.implied) || node.number().is_some();
-    (told.iter().any(|node| node.kind == Kind::Phrase && node.any(&done))
-        && told.iter().any(|node| node.feed().is_some() || amount(node))
-        || told.iter().any(|node| node.any(&Cues::of(&[Cue::Ph, Cue::Temp, Cue::Gauge]))) && told.iter().any(amount))
-        && !told.iter().any(|node| node.any(&ASKING) || node.has(Cue::PutPlan))
-}
-
-/// "pus bicarbonato porque cheirava azedo": the word for "why" gives the reason of what was told before it.
-fn is_because(row: &Row, from: usize, at: usize) -> bool {
-    let rest = || row.nodes[at + 1..].iter().take(LONGEST).map(|node| node.mark());
-    let end = rest().find(|mark| matches!(mark, Some(Mark::Stop | Mark::Question)));
-    let told = row.nodes[from..at].iter().filter(|node| !node.has(Cue::Chatter)).count() >= 2;
-    told && end != Some(Some(Mark::Question)) && rest().next().is_some_and(|mark| mark.is_none())
-}
-
-fn was_otherwise(row: &Row, from: usize, at: usize) -> bool {
-    let past = row.nodes.get(at + 1).is_some_and(|next| matches!(next.when(), Some(When::Day(day)) if day < 0));
-    past && row.nodes[from..at].iter().any(|node| node.has(Cue::Why))
-}
-
-fn is_told(node: &Node) -> bool {
-    node.feed().is_some() || node.quantity().is_some_and(|q| !q.implied)
-}
-
-fn is_slurry(node: &Node) -> bool {
-    node.has(Cue::Slurry) || node.feed() == Some(Feed::Digestate)
-}
-
-/// Whether slurry is taken out. "Took" is listed as an ordinary word too: it does so only where slurry is named.
-fn takes_out(nodes: &[Node]) -> bool {
-    // "1 saco" is a sack, "saco 3 baldes" takes out.
-    let bare = |node: &Node| node.kind == Kind::Phrase || node.quantity().is_some_and(|q| q.implied);
-    let takes = |node: &&Node| bare(node) && node.has(Cue::Remove);
-    nodes.iter().filter(takes).any(|node| !node.has(Cue::Other)) || nodes.iter().any(is_slurry)
-}
-
-/// "emptied 2 kg rice into the digester": a food and where it went.
-fn empties_into(nodes: &[Node]) -> bool {
-    let into = nodes.windows(3).any(|three| {
-        three[0].has(Cue::In) && three[0].kind == Kind::Phrase && three[1..].iter().any(|node| node.has(Cue::Tank))
-    });
-    into && nodes.iter().any(|node| node.feed().is_some()) && !nodes.iter().any(is_slurry)
-}
-
-/// "took out ten buckets and put in ten": what came out before the joint at `at`, and what goes in after it.
-fn turns(row: &Row, from: usize, at: usize) -> bool {
-    let ends = |node: &Node| matches!(node.mark(), Some(Mark::Comma | Mark::Stop | Mark::Question));
-    let most = row.nodes.len().min(at + LONGEST);
-    let to = (at..most).find(|&i| ends(&row.nodes[i])).unwrap_or(most);
-    let does = |nodes: &[Node], cue: Cue, not: Cue| {
-        let has = |cue: Cue| nodes.iter().any(|node| node.kind == Kind::Phrase && node.has(cue));
-        has(cue) && !has(not)
-    };
-    // "my bucket holds 18 L and I put 2 buckets"
-    let puts = |nodes: &[Node]| nodes.iter().any(|node| node.has(Cue::Put) && !node.has(Cue::Holds));
-    let sized = |node: &Node| node.has(Cue::Holds) && node.kind == Kind::Phrase;
-    let (before, after) = (&row.nodes[from..at], &row.nodes[at..to]);
-    let holds = before.iter().any(sized) && !puts(before) && puts(after) && !after.iter().any(sized);
-    if holds && before.iter().any(|node| node.quantity().is_some_and(|q| !q.implied)) {
-        return true;
-    }
-    takes_out(&row.nodes[from..at])
-        && does(&row.nodes[from..at], Cue::Remove, Cue::Put)
-        && does(&row.nodes[at..to], Cue::Put, Cue::Remove)
-}
-
-/// Whether what was on a day gone by is told before the "now" at `at`, and what is so after it.
-fn turns_to_now(row: &Row, from: usize, at: usize) -> bool {
-    let says = |node: &Node| node.meaning.level.is_some() || node.meaning.sign.is_some();
-    let past = |node: &Node| matches!(node.when(), Some(When::Day(day)) if day < 0) || node.has(Cue::Was);
-    let after = row.nodes[at + 1..].iter().take(LONGEST).take_while(|node| node.mark().is_none());
-    let before = &row.nodes[from..at];
-    before.iter().any(past) && before.iter().any(says) && after.into_iter().any(says)
-}
-
-/// Whether what is so stands before the joint at `at`, and somebody who puts something in after it.
-fn goes_on_to_do(row: &Row, from: usize, at: usize) -> bool {
-    const SO: Cues = Cues::of(&[Cue::Gas, Cue::GasBag, Cue::Flame, Cue::FireWord, Cue::Smell]);
-    const DONE: Cues = Cues::of(&[Cue::Put, Cue::Cook]);
-    const REACH: usize = 3;
-    let before = &row.nodes[from..at];
-    let so = before.iter().any(|node| node.any(&SO) && node.kind == Kind::Phrase);
-    let most = row.nodes.len().min(at + 1 + REACH);
-    let who = row.nodes.get(at + 1).is_some_and(|node| node.has(Cue::WeAre));
-    so && who
-        && !before.iter().any(|node| node.any(&DONE))
-        && row.nodes[at + 1..most].iter().any(|node| node.any(&DONE))
-}
-
 fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) -> Clause {
     let mut made = Clause { from, to, sentence, asks: question, first_said: to, ..Clause::default() };
     for (at, node) in row.nodes.iter().enumerate().take(to).skip(from) {
@@ -474,83 +368,4 @@ fn asks_first(nodes: &[Node]) -> bool {
     nodes.get(first + 1).is_some_and(|next| {
         next.any(&WHAT) || next.number().is_some() || next.quantity().is_some() || next.feed().is_some()
     })
-}
-
-fn lend_days(row: &Row, clauses: &mut [Clause]) {
-    let mut lent = None;
-    for at in 0..clauses.len() {
-        let clause = &mut clauses[at];
-        // "pas alimenté depuis 4 jours" is up to now.
-        let up_to_now = clause.has(Cue::PutNot)
-            && clause.days.len() == 1
-            && matches!(row.nodes[clause.days[0].0].when(), Some(When::Ago(_)));
-        if let Some(&(_, day)) = clause.days.last().filter(|_| !up_to_now) {
-            lent = Some(day);
-        } else if clause.present
-            || row.nodes[clause.range()].iter().any(|node| matches!(node.when(), Some(When::Since(_) | When::Span(_))))
-        {
-            lent = None;
-        }
-        clause.lent = lent;
-    }
-}
-
-/// "2 sacks leaves, 3 jerrycans water, all yesterday": a day that ends its sentence alone is of all that it told.
-fn lend_to_all(row: &Row, clauses: &mut [Clause]) {
-    const LITTLE: Cues = Cues::of(&[Cue::Some, Cue::ThatOne, Cue::Is, Cue::Was, Cue::Chatter, Cue::Morning]);
-    for at in 1..clauses.len() {
-        let here = &clauses[at];
-        let [(_, day)] = here.days[..] else { continue };
-        let ends = clauses.get(at + 1).is_none_or(|next| next.sentence != here.sentence);
-        let alone = row.nodes[here.range()].iter().all(|node| node.when().is_some() || node.any(&LITTLE));
-        let first = clauses.partition_point(|clause| clause.sentence < here.sentence);
-        let open = clauses[first..at].iter().all(|before| before.days.is_empty() && !before.asks && !before.habit);
-        if ends && alone && open {
-            for before in &mut clauses[first..at] {
-                before.lent = Some(day);
-            }
-        }
-    }
-}
-
-/// "4 yams, cut up and put in last Wednesday": a doing and its day alone are of what was named just before.
-fn lend_back(row: &Row, clauses: &mut [Clause]) {
-    const OTHER: Cues = Cues::of(&[Cue::Not, Cue::Nothing, Cue::PutNot, Cue::Gas, Cue::Flame, Cue::Cook, Cue::Smell]);
-    let says = |node: &Node| {
-        node.feed().is_some() || node.quantity().is_some() || node.number().is_some_and(|number| !number.weak)
-    };
-    for at in 1..clauses.len() {
-        let (before, here) = (&clauses[at - 1], &clauses[at]);
-        let [(_, day)] = here.days[..] else { continue };
-        let alone = here.any(&Cues::of(&[Cue::Put, Cue::Fell])) && !here.any(&OTHER) && !here.asks && !here.plan;
-        let open = before.days.is_empty() && before.sentence == here.sentence && !before.asks && !before.habit;
-        let named = row.nodes[before.range()].iter().any(says);
-        if alone && open && named && !row.nodes[here.range()].iter().any(says) {
-            clauses[at - 1].lent = Some(day);
-        }
-    }
-}
-
-/// A plan goes on over commas until something done or now is said.
-fn spread_plans(row: &Row, clauses: &mut [Clause]) {
-    for at in 1..clauses.len() {
-        let (before, here) = (clauses[at - 1].clone(), &clauses[at]);
-        let own = !here.days.is_empty()
-            || here.present
-            || here.any(&Cues::of(&[
-                Cue::Put,
-                Cue::PutNot,
-                Cue::Cook,
-                Cue::Gas,
-                Cue::Flame,
-                Cue::Smell,
-                Cue::PeopleAre,
-                Cue::LiveIn,
-            ]));
-        let bare =
-            row.nodes[here.range()].iter().all(|node| node.meaning.sign.is_none() && node.meaning.control.is_none());
-        if before.plan && before.sentence == here.sentence && !own && bare && !here.asks {
-            clauses[at].plan = true;
-        }
-    }
 }

@@ -1,6 +1,7 @@
 //! Mends: corrections of what an earlier text told. What a text mends within itself is [`super::slips`].
 
-use super::foods::{beast, counted};
+use super::dishes::beast;
+use super::foods::counted;
 use super::measured::round;
 use super::nodes::Kind;
 use super::notions::{Cue, Cues, UnitWord};

@@ -6,7 +6,8 @@
 use super::nodes::{Kind, Node, Number, Quantity, Row};
 use super::notions::{Cue, UnitWord};
 use super::numbers::and_fraction;
-use super::quantities::{measure, unit_of};
+use super::quantities::unit_of;
+use super::sized::measure;
 
 /// "3 pains et demi": the half of what is counted, where nothing of its own follows.
 pub(super) fn halves(row: &mut Row) {

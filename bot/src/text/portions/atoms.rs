@@ -1,7 +1,8 @@
 //! Atoms: the pieces of a clause that matter for portions: amounts, shares, and the things they can be of.
 
 use super::super::clauses::Clause;
-use super::super::foods::{beast, counted};
+use super::super::dishes::beast;
+use super::super::foods::counted;
 use super::super::nodes::{Kind, Node, Number, Quantity};
 use super::super::notions::{Cue, Cues, UnitWord};
 use super::super::reader::Reader;
