@@ -293,7 +293,7 @@ impl Reader<'_> {
         let sentence = self.sentence(clause);
         let weather =
             clause.has(Cue::Weather) || self.clause_before(clause).is_some_and(|before| before.has(Cue::Weather));
-        weather && !(sentence.from..sentence.to).any(|at| self.node(at).any(&Cues::of(&[Cue::Tank, Cue::Slurry])))
+        weather && !(sentence.from..sentence.to).any(|at| self.speaks_of(at, &Cues::of(&[Cue::Tank, Cue::Slurry])))
     }
 
     /// "pH 6.4, tank 23, air 29": the tank or the air and a number alone, in a report of what was measured.
