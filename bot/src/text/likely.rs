@@ -126,7 +126,7 @@ mod tests {
         check("es", "2 kg de plantox", &[food(Feed::Plantain), food(Feed::Banana)]);
         check("en", "qqqqqq", &[]);
         check("en", "2 kg rice", &[]);
-        check("en", "2 kg of kasavvva", &[food(Feed::Cassava), food(Feed::Porridge)]);
+        check("en", "2 kg of kasavvva", &[food(Feed::Cassava)]);
         check("en", "6 bowls", &[Likely::Water]);
         check("en", "1 kg of that thing", &[Likely::Usual]);
     }

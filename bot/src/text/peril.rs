@@ -100,7 +100,20 @@ impl Reader<'_> {
     /// The word at `at`, or a word within its phrase, bears one of `cues`: "dans la cuve" is one phrase.
     pub fn speaks_of(&self, at: usize, cues: &Cues) -> bool {
         let node = self.node(at);
-        node.any(cues) || node.kind == Kind::Phrase && self.row.words_of(at).any(|word| word.cues.any(cues))
+        node.any(cues) || node.kind == Kind::Phrase && self.words_say(at).any(cues)
+    }
+
+    fn words_say(&self, at: usize) -> &Cues {
+        let spoken = self.spoken.get_or_init(|| {
+            let of = |at: usize| {
+                self.row.words_of(at).fold(Cues::default(), |mut all, word| {
+                    all.join(&word.cues);
+                    all
+                })
+            };
+            (0..self.row.nodes.len()).map(of).collect()
+        });
+        &spoken[at]
     }
 
     fn is_someone(&self, at: usize) -> bool {

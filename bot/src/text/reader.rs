@@ -24,6 +24,8 @@ pub struct Reader<'a> {
     /// Whether a sour smell was told before the portions.
     pub sour_told: bool,
     pub only_beasts: OnceCell<bool>,
+    /// What the words of each node mean one by one: rules ask for it all over, and each word costs a look-up.
+    pub spoken: OnceCell<Vec<Cues>>,
     /// Facts with the node they were said at.
     pub facts: Vec<(usize, Told)>,
     pub asks: Vec<Ask>,
@@ -70,6 +72,7 @@ impl<'a> Reader<'a> {
             cries,
             sour_told: false,
             only_beasts: OnceCell::new(),
+            spoken: OnceCell::new(),
             facts: Vec::new(),
             asks: Vec::new(),
             unsure: Vec::new(),
