@@ -68,9 +68,7 @@ pub fn compose(pieces: Vec<Piece>, room: Room, latin: bool) -> String {
     let mut out = vec![false; pieces.len()];
     let mut left_out = vec![];
     let text = |pieces: &[Piece], out: &[bool]| {
-        let said = pieces.iter().zip(out).filter(|(_, out)| !**out).map(|(p, _)| p.wordings[0].as_str());
-        let text = said.collect::<Vec<_>>().join(" ");
-        if latin { plain(&text) } else { text }
+        joined(pieces.iter().zip(out).filter(|(_, out)| !**out).map(|(piece, _)| piece.fullest()), latin)
     };
     while !room.fits(&text(&pieces, &out)) {
         let lightest = pieces
@@ -100,8 +98,12 @@ pub fn compose(pieces: Vec<Piece>, room: Room, latin: bool) -> String {
 /// Whether what must be said and what was heard, both in full, leave room for one thought more.
 pub fn fit_with(pieces: &[Piece], more: &Piece, room: Room, latin: bool) -> bool {
     let said = pieces.iter().filter(|piece| matches!(piece.rank, Rank::Must | Rank::Heard)).chain([more]);
-    let text = said.map(Piece::fullest).filter(|said| !said.is_empty()).collect::<Vec<_>>().join(" ");
-    room.fits(&if latin { plain(&text) } else { text })
+    room.fits(&joined(said.map(Piece::fullest).filter(|said| !said.is_empty()), latin))
+}
+
+fn joined<'a>(said: impl Iterator<Item = &'a str>, latin: bool) -> String {
+    let text = said.collect::<Vec<_>>().join(" ");
+    if latin { plain(&text) } else { text }
 }
 
 #[cfg(test)]

@@ -6,7 +6,7 @@
 use super::lexicon::Lexicons;
 use super::measured::round;
 use super::nodes::{Kind, Node, When};
-use super::notions::{CONTROLS, Cue, Cues, UnitWord};
+use super::notions::{Cue, Cues, UnitWord};
 use super::reader::Reader;
 use super::reading::Control;
 use bellyful_core::fact::Unit;
@@ -133,7 +133,7 @@ fn answer(reader: &Reader, expected: Expected) -> Option<Answer> {
 }
 
 fn yes_or_no(node: &Node) -> Option<Answer> {
-    match node.meaning.control.map(|at| &CONTROLS[usize::from(at)].1) {
+    match node.meaning.order() {
         Some(Control::Yes) => Some(Answer::Yes),
         Some(Control::No) => Some(Answer::No),
         _ if node.kind == Kind::Phrase && node.has(Cue::Yes) => Some(Answer::Yes),

@@ -104,14 +104,16 @@ impl Reader<'_> {
         }
     }
 
+    /// Minutes in the unit of a spell that was told at this node.
+    fn spell_told(&self, at: usize) -> Option<f64> {
+        let Some(UnitWord::Time(by)) = self.node(at).quantity()?.unit else { return None };
+        let told = self.facts.iter().any(|(told, fact)| *told == at && matches!(fact.what, What::Burned { .. }));
+        told.then_some(by)
+    }
+
     /// "35 minutes in the morning and 20 in the evening": a number at another hour, in the unit of the spell before it.
     fn burned_again(&mut self, clause: &Clause) {
-        let spell = |at: usize| {
-            let told = self.facts.iter().any(|(told, fact)| *told == at && matches!(fact.what, What::Burned { .. }));
-            let unit = self.node(at).quantity().and_then(|q| q.unit);
-            unit.filter(|_| told).and_then(|unit| if let UnitWord::Time(by) = unit { Some(by) } else { None })
-        };
-        let Some(by) = clause.range().find_map(spell) else { return };
+        let Some(by) = clause.range().find_map(|at| self.spell_told(at)) else { return };
         let hour = |at: usize| self.has(at, Cue::Morning) || self.node(at).when().is_some();
         let bare = |at: usize| {
             let number = self.node(at).number().filter(|n| !self.node(at).used && !n.weak && !n.doubtful())?;
@@ -130,12 +132,7 @@ impl Reader<'_> {
     fn next_meal(&mut self, clause: &Clause) {
         const MEAL: Cues = Cues::of(&[Cue::VagueTime, Cue::Cook, Cue::Morning]);
         let Some(before) = self.clause_before(clause).cloned() else { return };
-        let spell = |at: usize| {
-            let told = self.facts.iter().any(|(told, fact)| *told == at && matches!(fact.what, What::Burned { .. }));
-            let unit = self.node(at).quantity().and_then(|q| q.unit);
-            unit.filter(|_| told).and_then(|unit| if let UnitWord::Time(by) = unit { Some(by) } else { None })
-        };
-        let Some(by) = before.range().rev().find_map(spell) else { return };
+        let Some(by) = before.range().rev().find_map(|at| self.spell_told(at)) else { return };
         let bare = |at: usize| self.node(at).number().filter(|n| !n.weak && !n.doubtful() && !self.node(at).used);
         let numbers: Vec<(usize, f64)> = clause.range().filter_map(|at| Some((at, bare(at)?.value * by))).collect();
         let plain = |at: usize| bare(at).is_some() || self.node(at).any(&MEAL) || self.has(at, Cue::About);

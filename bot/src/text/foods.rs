@@ -33,7 +33,6 @@ pub fn join(row: &mut Row) {
 
 /// "maganda ya viazi na ya muhogo", "estiércol de vaca 2 kg y de cerdo 1 kg": "and of that" is of the same part.
 fn and_of(row: &mut Row) {
-    const BACK: usize = 8;
     if row.lexicon.habits.part == Side::After {
         of_that_too(row);
         return;
@@ -43,10 +42,7 @@ fn and_of(row: &mut Row) {
         if !(and || row.nodes[at - 2].mark() == Some(Mark::Comma)) || !is_of(row, at - 1) {
             continue;
         }
-        let before = (at.saturating_sub(BACK)..at - 2).rev().take_while(|&at| row.nodes[at].mark() != Some(Mark::Stop));
-        let part = |cue: Cue| {
-            before.clone().any(|at| row.nodes[at].feed().is_some() && row.words_of(at).any(|word| word.cues.has(cue)))
-        };
+        let part = |part: Cue| part_named(row, at, at - 2, part);
         let feed = if part(Cue::Peel) {
             peel_of(&row.nodes[at])
         } else if part(Cue::Dung) {
@@ -55,14 +51,13 @@ fn and_of(row: &mut Row) {
             None
         };
         if let Some(feed) = feed {
-            row.nodes[at].meaning = super::notions::Meaning { feed: Some(feed), ..Default::default() };
+            becomes(row, at, feed);
         }
     }
 }
 
 /// "bakri ka gobar 1 kg aur gaay ka 3 kg", "kele ke chilke 2 kg, aam ke 1 kg": the part is said once.
 fn of_that_too(row: &mut Row) {
-    const BACK: usize = 8;
     for at in 2..row.nodes.len() {
         let joined = row.nodes[at - 1].mark() == Some(Mark::Comma)
             || row.nodes[at - 1].has(Cue::And) && row.nodes[at - 1].kind == Kind::Phrase;
@@ -73,10 +68,7 @@ fn of_that_too(row: &mut Row) {
         if !joined || !(whole || is_of(row, at + 1)) || !row.nodes.get(next).is_some_and(amount) {
             continue;
         }
-        let before = (at.saturating_sub(BACK)..at - 1).rev().take_while(|&at| row.nodes[at].mark() != Some(Mark::Stop));
-        let part = |cue: Cue| {
-            before.clone().any(|at| row.nodes[at].feed().is_some() && row.words_of(at).any(|word| word.cues.has(cue)))
-        };
+        let part = |part: Cue| part_named(row, at, at - 1, part);
         let feed = if beast(&row.nodes[at]).is_some() && part(Cue::Dung) {
             beast(&row.nodes[at])
         } else if part(Cue::Peel) {
@@ -85,9 +77,21 @@ fn of_that_too(row: &mut Row) {
             None
         };
         if let Some(feed) = feed {
-            row.nodes[at].meaning = super::notions::Meaning { feed: Some(feed), ..Default::default() };
+            becomes(row, at, feed);
         }
     }
+}
+
+/// Whether a food that names this part, peel or dung, stands before `end` in the sentence, not far from `at`.
+fn part_named(row: &Row, at: usize, end: usize, part: Cue) -> bool {
+    const BACK: usize = 8;
+    let mut before = (at.saturating_sub(BACK)..end).rev().take_while(|&at| row.nodes[at].mark() != Some(Mark::Stop));
+    before.any(|at| row.nodes[at].feed().is_some() && row.words_of(at).any(|word| word.cues.has(part)))
+}
+
+/// The word at `at` names this food and nothing else.
+fn becomes(row: &mut Row, at: usize, feed: Feed) {
+    row.nodes[at].meaning = super::notions::Meaning { feed: Some(feed), ..Default::default() };
 }
 
 /// Whether people count this one by one, so that a bare number means pieces.
@@ -207,9 +211,9 @@ fn peel(row: &mut Row, at: usize) -> bool {
             // "... and four bananas"
             let and = row.nodes.get(at + 4).is_some_and(|node| node.has(Cue::And) && node.kind == Kind::Phrase);
             if let Some(more) = row.nodes.get(at + 6).and_then(peel_of).filter(|_| and && counted(at + 5)) {
-                row.nodes[at + 6].meaning = super::notions::Meaning { feed: Some(more), ..Default::default() };
+                becomes(row, at + 6, more);
             }
-            row.nodes[at + 3].meaning = super::notions::Meaning { feed: Some(feed), ..Default::default() };
+            becomes(row, at + 3, feed);
             row.nodes.drain(at..at + 2);
             return true;
         }
@@ -227,7 +231,7 @@ fn peel(row: &mut Row, at: usize) -> bool {
                     row.nodes.get(second).filter(|node| second <= at + 3 && !is_peel(node)).and_then(peel_of)
                 && row.nodes.get(second).is_some_and(|node| node.from == row.nodes[at + 1].to || is_of(row, second - 1))
             {
-                row.nodes[second].meaning = super::notions::Meaning { feed: Some(more), ..Default::default() };
+                becomes(row, second, more);
             }
             return true;
         }
@@ -241,7 +245,7 @@ fn peel(row: &mut Row, at: usize) -> bool {
         // "mango and banana peels"
         if side != Side::Before && at >= 2 && row.nodes[at - 1].has(Cue::And) {
             if let Some(first) = peel_of(&row.nodes[at - 2]) {
-                row.nodes[at - 2].meaning = super::notions::Meaning { feed: Some(first), ..Default::default() };
+                becomes(row, at - 2, first);
             }
         }
         set(row, at, next, feed);

@@ -72,6 +72,7 @@ impl Reader<'_> {
     /// "bubbles when I put soap on the joint": what the soap was to show.
     fn soap_bubbles(&mut self, clause: &Clause) {
         const JOINTS: Cues = Cues::of(&[Cue::Pipe, Cue::GasBag, Cue::Stove]);
+        let Some(at) = clause.range().find(|&at| self.free(at, Cue::Bubbles)) else { return };
         let sentence = self.sentence(clause);
         let all = sentence.from..sentence.to;
         // "put soap on the joint" is one listed phrase.
@@ -80,7 +81,6 @@ impl Reader<'_> {
         };
         let soap = all.clone().any(soap);
         let joint = all.clone().any(|at| self.speaks_of(at, &JOINTS));
-        let Some(at) = clause.range().find(|&at| self.free(at, Cue::Bubbles)) else { return };
         if soap && joint && !self.denied(clause, at) && !clause.asks {
             self.tell_sign(at, clause.day(at), Sign::GasLeak);
             self.use_up([at]);

@@ -294,25 +294,23 @@ impl Lexicon {
                 return Some(id);
             }
         }
-        let sounded = self.sounding(folded, script::devanagari(folded)).first();
-        let sounded = sounded.or_else(|| self.in_other_script(folded).next()).copied();
+        let (same, other) = self.sounding(folded);
+        let sounded = same.iter().chain(other).next().copied();
         let near = || self.fuzzy.nearest(folded).filter(|(_, word)| self.habits.verbs.may_be(folded, word));
         sounded.or_else(|| near().map(|(id, _)| id)).or_else(|| self.vowelless.meant(folded)).map(WordId)
     }
 
-    /// The listed words that sound like `folded`, in Latin letters or in the other script.
-    fn sounding(&self, folded: &str, devanagari: bool) -> &[u32] {
-        self.sounds[usize::from(devanagari)].get(self.sound(folded).as_str()).map_or(&[], |words| words)
-    }
-
-    /// The words that sound like `folded` and are listed in another script: "खिचड़ी" is "khichdi". The vowel of "bag" has
-    /// no letter of its own there: "बैग" is it as well.
-    fn in_other_script(&self, folded: &str) -> impl Iterator<Item = &u32> {
+    /// The listed words that sound like `folded`, those of its script and those of another: "खिचड़ी" is "khichdi". The vowel
+    /// of "bag" has no letter of its own there: "बैग" is it as well.
+    fn sounding(&self, folded: &str) -> (&[u32], impl Iterator<Item = &u32>) {
         let devanagari = script::devanagari(folded);
-        let least = if devanagari { 2 } else { 3 };
-        let found = if folded.chars().count() < least { &[] } else { self.sounding(folded, !devanagari) };
-        let open = folded.contains('\u{948}').then(|| self.sounding(&folded.replace('\u{948}', "\u{93e}"), false));
-        found.iter().chain(open.unwrap_or_default())
+        let sound = self.sound(folded);
+        let listed =
+            |sound: &str, script: bool| self.sounds[usize::from(script)].get(sound).map_or(&[][..], |words| words);
+        let long = folded.chars().count() >= if devanagari { 2 } else { 3 };
+        let other = if long { listed(&sound, !devanagari) } else { &[] };
+        let open = folded.contains('\u{948}').then(|| self.sound(&folded.replace('\u{948}', "\u{93e}")));
+        (listed(&sound, devanagari), other.iter().chain(open.map_or(&[][..], |open| listed(&open, false))))
     }
 
     /// Other spellings of a listed word and its twins in another script, so that a phrase is the same in any of them. An
@@ -324,10 +322,9 @@ impl Lexicon {
             return twins;
         }
         const SHORT: usize = 4;
-        let short = folded.chars().count() < SHORT;
-        let same = if short { &[] } else { self.sounding(folded, script::devanagari(folded)) };
-        let same = same.iter();
-        let all = same.chain(self.in_other_script(folded)).filter(|&&id| id != word.0);
+        let (same, other) = self.sounding(folded);
+        let same = if folded.chars().count() < SHORT { &[] } else { same };
+        let all = same.iter().chain(other).filter(|&&id| id != word.0);
         let verbs = self.habits.verbs.by_others(folded).into_iter().filter(|form| self.is_own(form));
         let verbs = verbs.filter_map(|form| self.exact(&form)).filter(|form| *form != word);
         for (twin, id) in twins.iter_mut().zip(all.map(|&id| WordId(id)).chain(verbs)) {

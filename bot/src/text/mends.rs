@@ -55,9 +55,7 @@ impl Reader<'_> {
 
     pub(super) fn is_no(&self, at: usize) -> bool {
         let node = self.node(at);
-        node.kind == Kind::Phrase
-            && (node.has(Cue::No)
-                || node.meaning.control.is_some_and(|c| super::notions::CONTROLS[usize::from(c)].1 == Control::No))
+        node.kind == Kind::Phrase && (node.has(Cue::No) || node.meaning.order() == Some(&Control::No))
     }
 
     /// "no, 3": and not "no water" or "no gas".
@@ -258,16 +256,15 @@ impl Reader<'_> {
         let kept: Vec<usize> = match contrast {
             Some(not) if second => all.filter(|&at| at > not).collect(),
             Some(not) => all.filter(|&at| at < not).collect(),
-            None if self.denied_last().is_some() => {
-                all.filter(|&at| self.denied_last().is_some_and(|end| at < end)).collect()
-            }
-            None => {
-                let beast = || self.only_beasts().then(|| self.kept_after_denied().unwrap_or(0));
-                let from = self.denied_first().or_else(|| self.said_before()).or_else(beast).unwrap_or(0);
-                all.filter(|&at| at >= from).collect()
-            }
+            None => match self.denied_last() {
+                Some(end) => all.filter(|&at| at < end).collect(),
+                None => {
+                    let beast = || self.only_beasts().then(|| self.kept_after_denied().unwrap_or(0));
+                    let from = self.denied_first().or_else(|| self.said_before()).or_else(beast).unwrap_or(0);
+                    all.filter(|&at| at >= from).collect()
+                }
+            },
         };
-        let kept_from_contrast = contrast.is_some();
         let first = kept.iter().copied().find(|&at| self.mendable(at));
         let (mut amount, mut unit, mut feed, mut doubt) = (None, None, None, None);
         let said = |reader: &Self, at: usize| (!reader.node(at).used).then(|| reader.node(at).kind);
@@ -295,7 +292,7 @@ impl Reader<'_> {
             }
         }
         // "gobar 4 nahi 6 kg tha": of what it was is said with what is taken back.
-        if second && feed.is_none() && amount.is_some() && kept_from_contrast {
+        if second && feed.is_none() && amount.is_some() && contrast.is_some() {
             feed = (0..self.row.nodes.len()).find_map(|at| self.node(at).feed());
         }
         if unit.is_none() && amount.is_some() && feed.is_some_and(counted) {

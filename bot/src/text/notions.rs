@@ -220,7 +220,7 @@ pub struct Meaning {
     pub number: Option<NumberWord>,
     pub unit: Option<UnitWord>,
     pub day: Option<DayWord>,
-    /// Index into the lexicon's list of controls.
+    /// Index into [`CONTROLS`].
     pub control: Option<u8>,
     /// Index into the lexicon's list of language codes.
     pub language: Option<u16>,
@@ -230,6 +230,10 @@ pub struct Meaning {
 }
 
 impl Meaning {
+    /// The order to the bot that the phrase is.
+    pub fn order(&self) -> Option<&'static Control> {
+        self.control.map(|at| &CONTROLS[usize::from(at)].1)
+    }
     /// Takes in what the same phrase means elsewhere in the list.
     pub fn join(&mut self, other: &Meaning) {
         self.cues.join(&other.cues);
@@ -247,7 +251,7 @@ impl Meaning {
 }
 
 /// The keys under `[controls]`.
-pub const CONTROLS: [(&str, Control); 10] = [
+pub static CONTROLS: [(&str, Control); 10] = [
     ("stop", Control::Stop),
     ("start", Control::Start),
     ("help", Control::Help),

@@ -1,7 +1,7 @@
 //! Orders: texts that speak to the bot itself, and whom a field worker speaks for.
 
 use super::nodes::{Kind, Node};
-use super::notions::{CONTROLS, Cue, Cues};
+use super::notions::{Cue, Cues};
 use super::reader::Reader;
 use super::reading::Control;
 use super::tokens::Mark;
@@ -11,14 +11,14 @@ use bellyful_core::fact::What;
 impl Reader<'_> {
     /// Whether the whole text, apart from politeness, is an order.
     pub fn orders(&mut self) -> bool {
-        if let Some(control) = self.order_in_own_words().or_else(|| self.order_with_its_hour()) {
-            if control == Control::Stop && self.at_some_hours() {
-                return false;
-            }
-            self.control = Some(control);
-            return true;
-        }
-        let mut found: Option<Control> = None;
+        let order = self.order_in_own_words().or_else(|| self.order_with_its_hour()).or_else(|| self.order_listed());
+        self.control = order.filter(|order| *order != Control::Stop || !self.at_some_hours());
+        self.control.is_some()
+    }
+
+    /// "stop please", "english": a listed order and politeness.
+    fn order_listed(&self) -> Option<Control> {
+        let mut found: Option<&Control> = None;
         let mut language = None;
         let mut speaks_of_language = false;
         let mut other = false;
@@ -38,10 +38,9 @@ impl Reader<'_> {
                         language = Some(self.row.lexicon.languages[usize::from(code)].clone());
                     } else if node.has(Cue::LanguageWord) {
                         speaks_of_language = true;
-                    } else if let Some(control) = node.meaning.control {
-                        let control = CONTROLS[usize::from(control)].1.clone();
-                        match &found {
-                            Some(before) if *before != control => {
+                    } else if let Some(control) = node.meaning.order() {
+                        match found {
+                            Some(before) if before != control => {
                                 // "ok stop": the order outweighs the yes.
                                 if matches!(before, Control::Yes) {
                                     found = Some(control);
@@ -75,25 +74,20 @@ impl Reader<'_> {
                 _ => other = true,
             }
         }
-        other |= mistaken && found != Some(Control::Undo);
+        other |= mistaken && found != Some(&Control::Undo);
         if other && self.unheard_language() {
-            self.control = Some(Control::Language(None));
-            return true;
+            return Some(Control::Language(None));
         }
         if other && !(speaks_of_language && language.is_some() && self.row.nodes.len() <= 10 && !self.says_more()) {
-            return false;
+            return None;
         }
         match (found, language) {
-            (None | Some(Control::Yes | Control::Language(_)), Some(code)) => {
-                self.control = Some(Control::Language(Some(code)))
-            }
-            (Some(Control::Language(_)), None) => self.control = Some(Control::Language(None)),
-            (Some(Control::Stop), None) if self.at_some_hours() => return false,
-            (Some(control), None) => self.control = Some(control),
-            (None, None) if speaks_of_language && !other => self.control = Some(Control::Language(None)),
-            _ => return false,
+            (None | Some(Control::Yes | Control::Language(_)), Some(code)) => Some(Control::Language(Some(code))),
+            (Some(Control::Language(_)), None) => Some(Control::Language(None)),
+            (Some(control), None) => Some(control.clone()),
+            (None, None) if speaks_of_language && !other => Some(Control::Language(None)),
+            _ => None,
         }
-        true
     }
 
     /// "delete my number and all my data", "don't send me these messages any more": an order put together from its words,
@@ -148,25 +142,18 @@ impl Reader<'_> {
         });
         let says =
             |cue: Cue| all.clone().any(|at| nodes[at].kind == Kind::Phrase && self.speaks_of(at, &Cues::of(&[cue])));
-        let stop_itself = |control: u8| CONTROLS[usize::from(control)].1 == Control::Stop;
-        let stops = |node: &Node| {
-            let stop = |control: u8| CONTROLS[usize::from(control)].1 == Control::Stop;
-            node.has(Cue::Not) || node.meaning.control.is_some_and(stop)
-        };
-        let stops = nodes.iter().any(|node| node.kind == Kind::Phrase && stops(node));
+        let is = |node: &Node, order: Control| node.meaning.order() == Some(&order);
+        let phrase = |says: &dyn Fn(&Node) -> bool| nodes.iter().any(|node| node.kind == Kind::Phrase && says(node));
+        let stops = phrase(&|node| node.has(Cue::Not) || is(node, Control::Stop));
         // "delete the message just sent", and not "delete all my messages and my number".
         let texts = |at: usize| self.speaks_of(at, &Cues::of(&[Cue::Texts]));
         let says_only_of_data = all.clone().any(|at| self.speaks_of(at, &Cues::of(&[Cue::OwnData])) && !texts(at));
         // "delete my last message" is listed as what it is.
-        let undo = |control: u8| CONTROLS[usize::from(control)].1 == Control::Undo;
-        let listed = nodes.iter().any(|node| node.kind == Kind::Phrase && node.meaning.control.is_some_and(undo));
-        let starts = |control: u8| CONTROLS[usize::from(control)].1 == Control::Start;
-        let starts = nodes.iter().any(|node| {
-            node.kind == Kind::Phrase && (node.has(Cue::Start) || node.meaning.control.is_some_and(starts))
-        });
+        let listed = phrase(&|node| is(node, Control::Undo));
+        let starts = phrase(&|node| node.has(Cue::Start) || is(node, Control::Start));
         if !whole || listed {
             None
-        } else if nodes.iter().any(|node| node.meaning.control.is_some_and(stop_itself)) && says(Cue::Texts) {
+        } else if nodes.iter().any(|node| is(node, Control::Stop)) && says(Cue::Texts) {
             // "stop msgs pls"
             Some(Control::Stop)
         } else if starts && !stops && says(Cue::Texts) && !says(Cue::Erase) {
@@ -195,7 +182,7 @@ impl Reader<'_> {
             match node.kind {
                 Kind::Mark(mark) if mark != Mark::Question => {}
                 Kind::When(_) => {}
-                Kind::Phrase if node.meaning.control.is_some() && order.is_none() => order = node.meaning.control,
+                Kind::Phrase if node.meaning.control.is_some() && order.is_none() => order = node.meaning.order(),
                 Kind::Phrase
                     if (node.any(&BESIDE) || node.has(Cue::Other) && !self.row.is_long(node))
                         && node.feed().is_none()
@@ -203,8 +190,7 @@ impl Reader<'_> {
                 _ => return None,
             }
         }
-        let order = CONTROLS[usize::from(order?)].1.clone();
-        matches!(order, Control::Stop | Control::Mute | Control::Forget).then_some(order)
+        order.filter(|order| matches!(order, Control::Stop | Control::Mute | Control::Forget)).cloned()
     }
 
     /// "don't text me at night": at all other hours we may.
@@ -215,8 +201,8 @@ impl Reader<'_> {
 
     /// "language klingon": one that no word list names.
     fn unheard_language(&self) -> bool {
-        let names = |control: u8| matches!(CONTROLS[usize::from(control)].1, Control::Language(_));
-        let asks = |node: &Node| node.has(Cue::LanguageWord) && node.meaning.control.is_some_and(names);
+        let asks =
+            |node: &Node| node.has(Cue::LanguageWord) && matches!(node.meaning.order(), Some(Control::Language(_)));
         let nodes = &self.row.nodes;
         nodes.len() <= 4
             && nodes.iter().any(asks)
@@ -241,9 +227,7 @@ impl Reader<'_> {
             .find(|&at| !matches!(self.node(at).kind, Kind::Mark(_)) && !self.node(at).has(Cue::Chatter));
         let Some(first) = first else { return };
         let node = self.node(first);
-        let yes = node.kind == Kind::Phrase
-            && !node.has(Cue::Why)
-            && node.meaning.control.is_some_and(|c| CONTROLS[usize::from(c)].1 == Control::Yes);
+        let yes = node.kind == Kind::Phrase && !node.has(Cue::Why) && node.meaning.order() == Some(&Control::Yes);
         if yes
             && (!self.facts.is_empty() || !self.unsure.is_empty())
             && !self.facts.iter().any(|(_, told)| matches!(told.what, What::Corrected { .. }))

@@ -34,6 +34,10 @@ const FOLK: Cues = Cues::of(&[Cue::Folk]);
 /// What a beast that lies there tells of: a tank alone says nothing.
 const CHOKES: Cues = Cues::of(&[Cue::Gas, Cue::GasBag, Cue::Smell, Cue::Leak, Cue::Hiss, Cue::Pipe, Cue::Indoors]);
 
+/// What is said of a stove and how it burns.
+const OF_A_STOVE: Cues =
+    Cues::of(&[Cue::Blue, Cue::Yellow, Cue::Weak, Cue::NoLight, Cue::GoesOut, Cue::Lights, Cue::Stove, Cue::Cook]);
+
 impl Reader<'_> {
     pub fn perils(&mut self, clause: &Clause) {
         const ASKED: Cues = Cues::of(&[Cue::CanI, Cue::Good4, Cue::HowMuch, Cue::HowLong, Cue::How]);
@@ -316,16 +320,6 @@ impl Reader<'_> {
     /// "smoke and flames from the shed": no stove makes both, and nothing is said of how one burns.
     fn smoke_with_fire(&mut self, clause: &Clause) {
         const FIRE: Cues = Cues::of(&[Cue::FireWord, Cue::Flame]);
-        const STOVE: Cues = Cues::of(&[
-            Cue::Blue,
-            Cue::Yellow,
-            Cue::Weak,
-            Cue::NoLight,
-            Cue::GoesOut,
-            Cue::Lights,
-            Cue::Stove,
-            Cue::Cook,
-        ]);
         let joined = |smoke: usize| {
             let beside = |fire: usize, and: usize| {
                 clause.range().contains(&fire) && self.node(fire).any(&FIRE) && self.has(and, Cue::And)
@@ -333,7 +327,7 @@ impl Reader<'_> {
             beside(smoke + 2, smoke + 1) || smoke >= 2 && beside(smoke - 2, smoke - 1)
         };
         let Some(smoke) = clause.range().find(|&at| self.free(at, Cue::Smoke) && joined(at)) else { return };
-        if !clause.any(&STOVE) && !self.denied(clause, smoke) && !self.is_over(clause, smoke) {
+        if !clause.any(&OF_A_STOVE) && !self.denied(clause, smoke) && !self.is_over(clause, smoke) {
             self.tell_sign(smoke, clause.day(smoke), Sign::Fire);
             self.use_up(smoke.saturating_sub(2).max(clause.from)..clause.to.min(smoke + 3));
         }
@@ -342,20 +336,7 @@ impl Reader<'_> {
     /// "smoke and fire from the hose", "fire all along the pipe": no fire belongs there.
     fn fire_on_the_pipe(&mut self, clause: &Clause) {
         const ON: Cues = Cues::of(&[Cue::Pipe, Cue::GasBag, Cue::Bag, Cue::Tank]);
-        // What is said of the flame on the stove.
-        const STOVE: Cues = Cues::of(&[
-            Cue::Blue,
-            Cue::Yellow,
-            Cue::Weak,
-            Cue::NoLight,
-            Cue::GoesOut,
-            Cue::Lights,
-            Cue::Stove,
-            Cue::Cook,
-            Cue::Water,
-            Cue::Blocked,
-            Cue::Flame,
-        ]);
+        const STOVE: Cues = OF_A_STOVE.and(Cue::Water).and(Cue::Blocked).and(Cue::Flame);
         const LINKS: Cues = Cues::of(&[
             Cue::In,
             Cue::Of,

@@ -5,7 +5,7 @@
 
 use super::clauses::{self, Clause};
 use super::nodes::{Kind, Node, Row};
-use super::notions::{CONTROLS, Cue, Cues};
+use super::notions::{Cue, Cues};
 use super::reading::{About, Ask, Control, PERHAPS_STILL, Reading, Told, Unsure};
 use super::{foods, lexicon::Lexicon, numbers, quantities, times};
 use bellyful_core::fact::{Sign, What};
@@ -62,8 +62,8 @@ impl<'a> Reader<'a> {
         foods::join(&mut row);
         clauses::tidy(&mut row);
         let clauses = clauses::part(&row);
-        let help = |control: u8| CONTROLS[usize::from(control)].1 == Control::Help;
-        let cries = row.nodes.iter().any(|node| node.kind == Kind::Phrase && node.meaning.control.is_some_and(help));
+        let cries =
+            row.nodes.iter().any(|node| node.kind == Kind::Phrase && node.meaning.order() == Some(&Control::Help));
         let mut reader = Reader {
             row,
             clauses,

@@ -5,7 +5,7 @@
 
 use super::clauses::Clause;
 use super::nodes::Kind;
-use super::notions::{CONTROLS, Cue, Cues};
+use super::notions::{Cue, Cues};
 use super::reader::Reader;
 use super::reading::{About, Control};
 use bellyful_core::fact::{Sign, What};
@@ -62,9 +62,8 @@ impl Reader<'_> {
         let Some(fire) = nodes.iter().position(|node| node.has(Cue::FireWord) && !node.used) else { return };
         let cry = nodes.iter().all(|node| match node.kind {
             Kind::Phrase => {
-                let help = |control: u8| CONTROLS[usize::from(control)].1 == Control::Help;
                 let says_how = node.meaning.level.is_some() || node.has(Cue::Chatter) && !node.any(&beside);
-                (node.any(&beside) || node.meaning.control.is_some_and(help)) && !says_how
+                (node.any(&beside) || node.meaning.order() == Some(&Control::Help)) && !says_how
             }
             Kind::Mark(_) => true,
             _ => false,

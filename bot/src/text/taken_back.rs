@@ -2,11 +2,18 @@
 //!
 //! Takes the row; says where what is kept begins.
 
-use super::nodes::Kind;
+use super::nodes::{Kind, Node};
 use super::notions::{Cue, Cues, UnitWord};
 use super::reader::Reader;
 use super::tokens::Mark;
 use super::wordlist::Side;
+
+/// Any number but one of hours or days.
+fn is_amount(node: &Node) -> bool {
+    let quantity = node.quantity().filter(|q| !q.implied && q.number.is_some());
+    node.number().is_some_and(|n| !n.weak)
+        || quantity.is_some_and(|q| !matches!(q.unit, Some(UnitWord::Time(_) | UnitWord::Days(_))))
+}
 
 impl Reader<'_> {
     /// "2 litre tha 3 litre nahi": where "not" stands behind, an amount that ends the text and is denied takes back
@@ -56,11 +63,7 @@ impl Reader<'_> {
         let denies = |at: usize| {
             self.speaks_of(at, &Cues::of(&[Cue::Not, Cue::No])) && nodes[at].kind == Kind::Phrase && !done(at)
         };
-        let amount = |at: usize| {
-            let quantity = nodes[at].quantity().filter(|q| !q.implied && q.number.is_some());
-            nodes[at].number().is_some_and(|n| !n.weak)
-                || quantity.is_some_and(|q| !matches!(q.unit, Some(UnitWord::Time(_) | UnitWord::Days(_))))
-        };
+        let amount = |at: usize| is_amount(&nodes[at]);
         // "it was not rice, it was pasta"
         let was = !self.anywhere(&Cues::of(&[Cue::Put, Cue::PutNot, Cue::Cook]));
         let named = |at: usize| {
@@ -84,15 +87,12 @@ impl Reader<'_> {
         let next = (pause + 1..nodes.len().min(pause + 6)).find(|&at| named(at))?;
         (!(pause + 1..next).any(denies)).then_some(pause + 1)
     }
+
     /// "I said 5 kg but it's 3": what was told earlier, and what it is. Gives where that begins.
     pub(super) fn said_before(&self) -> Option<usize> {
         const NEAR: usize = 4;
         let nodes = &self.row.nodes;
-        let amount = |at: usize| {
-            let quantity = nodes[at].quantity().filter(|q| !q.implied && q.number.is_some());
-            nodes[at].number().is_some_and(|n| !n.weak)
-                || quantity.is_some_and(|q| !matches!(q.unit, Some(UnitWord::Time(_) | UnitWord::Days(_))))
-        };
+        let amount = |at: usize| is_amount(&nodes[at]);
         if self.anywhere(&Cues::of(&[Cue::Put, Cue::PutPlan])) || self.clauses.iter().any(|clause| clause.asks) {
             return None;
         }

@@ -6,7 +6,7 @@ use super::super::measured::round;
 use super::super::nodes::{Number, Quantity, When};
 use super::super::notions::{Cue, Cues, UnitWord};
 use super::super::reader::Reader;
-use super::super::reading::{About, Told};
+use super::super::reading::About;
 use super::super::wordlist::Side;
 use super::Purpose;
 use super::atoms::{Atom, Piece, Thing};
@@ -291,56 +291,6 @@ impl Reader<'_> {
         })
     }
 
-    /// "put cow dung 3 weeks ago, 4 buckets": an amount alone is of the one thing told before it without any.
-    fn amount_comes_after(&mut self, clause: &Clause, at: usize, portion: Portion) -> bool {
-        // Only what was told just before can be meant, which also keeps a text of a thousand amounts cheap.
-        const BACK: usize = 6;
-        let first = self.clauses.partition_point(|other| other.sentence < clause.sentence);
-        let sentence = self.clauses.get(first).map_or(clause.from, |first| first.from);
-        let open = |(told_at, told): &(usize, Told)| {
-            (sentence..at).contains(told_at)
-                && matches!(
-                    told.what,
-                    What::Fed { amount: None, unit: None, .. }
-                        | What::Seeded { amount: None, unit: None, .. }
-                        | What::Water { amount: None, unit: None }
-                        | What::Alkali { amount: None, unit: None, .. }
-                )
-        };
-        let late = self.facts.len().saturating_sub(BACK);
-        let found = self.facts[late..].iter().filter(|told| open(told)).count();
-        // "casca de manga e casca de banana, 4 kg": of all that one clause lists.
-        let first = self.facts.len() - found;
-        let listed = |(at, told): &(usize, Told)| {
-            open(&(*at, told.clone()))
-                && matches!(told.what, What::Fed { .. })
-                && self.clause_of(*at) == self.clause_of(self.facts[first].0)
-        };
-        if found > 1 && portion.amount.is_some() && self.facts[first..].iter().all(listed) {
-            let share = portion.amount.map(|all| round(all / found as f64, 4));
-            for (_, told) in &mut self.facts[first..] {
-                if let What::Fed { amount, unit, .. } = &mut told.what {
-                    (*amount, *unit) = (share, portion.unit);
-                }
-            }
-            return true;
-        }
-        let Some(last) = self.facts.iter().rposition(open).filter(|_| found == 1) else { return false };
-        if last + 1 != self.facts.len() || portion.amount.is_none() {
-            return false;
-        }
-        match &mut self.facts[last].1.what {
-            What::Fed { amount, unit, .. }
-            | What::Seeded { amount, unit, .. }
-            | What::Water { amount, unit }
-            | What::Alkali { amount, unit, .. } => {
-                (*amount, *unit) = (portion.amount, portion.unit);
-            }
-            _ => return false,
-        }
-        true
-    }
-
     /// "old kpomo 2 kg": a word that is not listed stands where the food is said, so it is not just anything.
     fn strange_beside(&self, clause: &Clause, amount: usize) -> Option<usize> {
         let strange = |at: &usize| {
@@ -365,22 +315,6 @@ impl Reader<'_> {
         let inside = !q.implied || clause.any(&Cues::of(&[Cue::In, Cue::Tank, Cue::Inlet]));
         let done = clause.any(&Cues::of(&[Cue::Put, Cue::Remove]));
         matches!(q.unit, Some(UnitWord::Of(_))) && clause.has(Cue::Fell) && inside && !done && !clause.asks
-    }
-
-    /// "2 buckets, only water": the amount of nothing named that was told just before is the water's.
-    fn amount_came_before(&mut self, clause: &Clause, water: usize) -> bool {
-        let Some((at, told)) = self.facts.last() else { return false };
-        let What::Fed { feed: Feed::FoodWaste, amount: Some(amount), unit } = told.what else { return false };
-        let unnamed = self.clause_at(*at).is_some_and(|before| {
-            before.sentence == clause.sentence
-                && before.to < clause.from
-                && before.range().all(|i| self.node(i).feed().is_none())
-        });
-        if unnamed && let Some((at, told)) = self.facts.last_mut() {
-            *at = water;
-            told.what = What::Water { amount: Some(amount), unit };
-        }
-        unnamed
     }
 
     #[allow(clippy::too_many_arguments)]
