@@ -74,7 +74,8 @@ impl Fuzzy {
     }
 }
 
-fn hash(form: &[char]) -> u32 {
+/// What a form is kept by.
+pub fn hash(form: &[char]) -> u32 {
     BuildHasherDefault::<DefaultHasher>::default().hash_one(form) as u32
 }
 

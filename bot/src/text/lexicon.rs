@@ -6,6 +6,7 @@
 use super::fold::{fold, unstretched};
 use super::fuzzy::Fuzzy;
 use super::notions::{Cue, Cues, Meaning, OF_PERIL};
+use super::ordinary::{Ordinary, alike};
 use super::script;
 use super::vowels::Vowelless;
 use super::wordlist::{Habits, WordList};
@@ -57,7 +58,12 @@ impl Lexicons {
                 continue;
             };
             let text = std::fs::read_to_string(&file).map_err(unreadable(&file))?;
-            lists.insert(code.to_owned(), WordList::parse(code, &text)?);
+            let mut list = WordList::parse(code, &text)?;
+            let file = path.join("ordinary.txt");
+            if file.is_file() {
+                list.ordinary = Ordinary::parse(&std::fs::read_to_string(&file).map_err(unreadable(&file))?);
+            }
+            lists.insert(code.to_owned(), list);
         }
         Lexicons::build(lists)
     }
@@ -78,7 +84,14 @@ impl Lexicons {
 }
 
 fn built_in_lists() -> Result<BTreeMap<String, WordList>, LexiconError> {
-    built_in_files().map(|(code, text)| Ok((code.clone(), WordList::parse(&code, text)?))).collect()
+    let mut lists = BTreeMap::new();
+    for (code, text) in built_in_files() {
+        let mut list = WordList::parse(&code, text)?;
+        let ordinary = BUILT_IN.get_file(format!("{code}/ordinary.txt")).and_then(|file| file.contents_utf8());
+        list.ordinary = Ordinary::parse(ordinary.unwrap_or_default());
+        lists.insert(code, list);
+    }
+    Ok(lists)
 }
 
 /// The word lists compiled in: code and text.
@@ -116,6 +129,7 @@ pub struct Lexicon {
     meanings: Vec<u32>,
     said: Vec<Meaning>,
     fuzzy: Fuzzy,
+    ordinary: Ordinary,
     vowelless: Vowelless,
     /// Words by how they sound: those in Latin letters, and those in another script that is read.
     sounds: [HashMap<Box<str>, Vec<u32>>; 2],
@@ -135,6 +149,7 @@ impl Lexicon {
             meanings: vec![0],
             said: vec![Meaning::default()],
             fuzzy: Fuzzy::default(),
+            ordinary: list.ordinary.clone(),
             vowelless: Vowelless::default(),
             sounds: Default::default(),
         };
@@ -147,14 +162,14 @@ impl Lexicon {
         }
         let folded = list.habits.aliases.iter().map(|(typed, meant)| (fold(typed), fold(meant)));
         let short: HashSet<String> = folded.filter(|(typed, meant)| typed != meant).map(|(typed, _)| typed).collect();
-        for (phrase, meaning) in list.phrases.iter().filter(|(phrase, _)| !short.contains(phrase)) {
+        for (phrase, meaning) in list.phrases().filter(|(phrase, _)| !short.contains(*phrase)) {
             made.add(phrase, meaning, true, &mut matters);
         }
         for lender in &list.habits.borrows {
             let Some(lender) = all.get(lender) else { continue };
-            for (phrase, meaning) in lender.phrases.iter().filter(|(phrase, meaning)| may_be_lent(phrase, meaning)) {
+            for (phrase, meaning) in lender.phrases().filter(|(phrase, meaning)| may_be_lent(phrase, meaning)) {
                 let own = made.means_already(phrase) || made.is_own(phrase) && meaning.control.is_none();
-                if !own && !list.habits.not_borrowed.contains(phrase) {
+                if !own && !list.habits.not_borrowed.iter().any(|kept| kept == phrase) {
                     let mut meaning = *meaning;
                     meaning.language = meaning.language.and_then(|at| {
                         let code = lender.languages.get(usize::from(at))?;
@@ -296,6 +311,10 @@ impl Lexicon {
         }
         let (same, other) = self.sounding(folded);
         let sounded = same.iter().chain(other).next().copied();
+        if self.ordinary.has(folded) {
+            let near = || self.fuzzy.nearest(folded).filter(|(_, word)| alike(folded, word)).map(|(id, _)| id);
+            return sounded.or_else(near).filter(|&id| self.own[id as usize]).map(WordId);
+        }
         let near = || self.fuzzy.nearest(folded).filter(|(_, word)| self.habits.verbs.may_be(folded, word));
         sounded.or_else(|| near().map(|(id, _)| id)).or_else(|| self.vowelless.meant(folded)).map(WordId)
     }

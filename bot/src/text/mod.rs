@@ -33,6 +33,7 @@ mod notions;
 mod numbers;
 mod once_told;
 mod orders;
+mod ordinary;
 mod parts;
 mod people;
 mod peril;

@@ -7,6 +7,7 @@ use super::fold::{self, fold};
 use super::keys::{day_of, number_of, scaled};
 use super::lexicon::LexiconError;
 use super::notions::{CONTROLS, Cue, Cues, Meaning, UNITS, UnitWord};
+use super::ordinary::Ordinary;
 use super::phrases::expand_list;
 use super::verbs::Verbs;
 use bellyful_core::fact::{GasLevel, Measure, Sign};
@@ -87,17 +88,26 @@ pub enum Contrast {
     Second,
 }
 
+/// One entry of the file: a hundred thousand phrases a language, kept as one text an entry.
+#[derive(Debug)]
+struct Entry {
+    meaning: Meaning,
+    /// Each on a line of its own.
+    phrases: String,
+}
+
 /// One language's file, taken apart.
 #[derive(Debug)]
 pub struct WordList {
     pub code: String,
     pub habits: Habits,
     pub languages: Vec<String>,
-    pub phrases: Vec<(String, Meaning)>,
+    entries: Vec<Entry>,
     /// Words as the list spells them, accents and all; only those that have any.
     pub accented: HashSet<String>,
     /// What field workers order, with the order's id, the longest first.
     pub staff: Vec<(String, String)>,
+    pub ordinary: Ordinary,
 }
 
 #[derive(Deserialize)]
@@ -141,9 +151,10 @@ impl WordList {
             code: code.to_owned(),
             habits: file.habits,
             languages: Vec::new(),
-            phrases: Vec::new(),
+            entries: Vec::new(),
             accented: HashSet::new(),
             staff: Vec::new(),
+            ordinary: Ordinary::default(),
         };
         for (order, phrases) in &file.staff {
             let phrases = expand_list(phrases, &sets).map_err(|reason| wrong(format!("[staff] {order}: {reason}")))?;
@@ -166,18 +177,25 @@ impl WordList {
             for (key, phrases) in entries {
                 let meaning =
                     list.meaning_of(section, key).ok_or_else(|| wrong(format!("[{section}] has no key `{key}`")))?;
+                let mut entry = Entry { meaning, phrases: String::new() };
                 for phrase in
                     expand_list(phrases, &sets).map_err(|reason| wrong(format!("[{section}] {key}: {reason}")))?
                 {
                     let words = phrase.split([' ', '-', '\'', '’']).filter(|word| !word.is_ascii());
                     list.accented.extend(words.map(str::to_lowercase));
                     for phrase in list.twins(list.folded(&phrase)) {
-                        list.phrases.push((phrase, meaning));
+                        entry.phrases.extend([&phrase, "\n"]);
                     }
                 }
+                list.entries.push(entry);
             }
         }
         Ok(list)
+    }
+
+    /// Every phrase and what it means, in the order of the file.
+    pub fn phrases(&self) -> impl Iterator<Item = (&str, &Meaning)> {
+        self.entries.iter().flat_map(|entry| entry.phrases.lines().map(|phrase| (phrase, &entry.meaning)))
     }
 
     /// A phrase in the form that tokens take: folded, hyphens and apostrophes as the language has them.
@@ -353,7 +371,7 @@ mod tests {
         for (code, text) in crate::text::lexicon::built_in_files() {
             let list = WordList::parse(&code, text).expect("built-in lists are right");
             let of = |which: &dyn Fn(&Meaning) -> bool| -> BTreeSet<&str> {
-                list.phrases.iter().filter(|(_, meaning)| which(meaning)).map(|(phrase, _)| phrase.as_str()).collect()
+                list.phrases().filter(|(_, meaning)| which(meaning)).map(|(phrase, _)| phrase).collect()
             };
             let (ache, unwell) = (of(&|m| m.cues.has(Cue::Ache)), of(&|m| m.sign == Some(Sign::Unwell)));
             assert!(!ache.is_empty() && ache.is_subset(&unwell), "{code}: {:?}", ache.difference(&unwell));
