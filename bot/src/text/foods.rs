@@ -27,6 +27,7 @@ pub fn join(row: &mut Row) {
         }
     }
     and_of(row);
+    beasts_of_the_dung(row);
     likened::gas_left_over(row);
     likened::likened(row);
 }
@@ -52,6 +53,32 @@ fn and_of(row: &mut Row) {
         };
         if let Some(feed) = feed {
             becomes(row, at, feed);
+        }
+    }
+}
+
+/// "cow and goat dung", "10 kg cow + 2 kg chicken droppings": the dung is of both beasts.
+fn beasts_of_the_dung(row: &mut Row) {
+    if row.lexicon.habits.part == Side::After && row.lexicon.habits.negation == Side::After {
+        return;
+    }
+    for at in 2..row.nodes.len() {
+        let dung = |node: &Node| node.feed().is_some_and(|feed| feed.id().ends_with("manure"));
+        if !(dung(&row.nodes[at]) && row.words_of(at).any(|word| word.cues.has(Cue::Dung))) {
+            continue;
+        }
+        let counted = |node: &Node| node.quantity().is_some_and(|q| q.unit.is_some());
+        let mut before = at - 1;
+        if counted(&row.nodes[before]) && before > 0 {
+            before -= 1;
+        }
+        let joined =
+            row.nodes[before].has(Cue::And) || matches!(row.nodes[before].mark(), Some(Mark::Comma | Mark::Plus));
+        let Some(first) = before.checked_sub(1).filter(|_| joined) else { continue };
+        let own = before + 1 < at;
+        let measured = first > 0 && counted(&row.nodes[first - 1]);
+        if let Some(feed) = beast(&row.nodes[first]).filter(|_| own == measured || measured) {
+            becomes(row, first, feed);
         }
     }
 }

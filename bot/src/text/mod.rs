@@ -55,6 +55,7 @@ mod taken_back;
 mod thumbs;
 mod times;
 mod tokens;
+mod totals;
 mod verbs;
 mod vessels;
 mod vowels;

@@ -22,7 +22,7 @@ ids!(/// A notion that rules combine; the id is the key under `[cues]` in a lang
     Person = "person", History = "history", Ration = "ration", AskGas = "ask_gas", AskWater = "ask_water",
     StartUp = "start_up", AskDigestate = "ask_digestate", Good4 = "is_allowed",
     // Shares and sameness
-    Same = "same", Double = "double", Triple = "triple", HalfShare = "half_share", AsUsual = "as_usual",
+    Same = "same", Double = "double", Triple = "triple", HalfShare = "half_share", Rest = "the_rest", AsUsual = "as_usual",
     // Mending
     Meant = "meant", Sorry = "sorry", Thing = "thing",
     // Doings

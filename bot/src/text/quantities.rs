@@ -10,6 +10,7 @@ use super::parts::{halves, of_what_follows, sized_behind, thousandths};
 use super::sized::sized;
 use super::tokens::Mark;
 use super::wordlist::Side;
+use bellyful_core::fact::Measure;
 
 pub fn join(row: &mut Row) {
     halves(row);
@@ -107,6 +108,14 @@ fn quantity_at(row: &Row, at: usize) -> Option<(Quantity, usize)> {
             && nodes.get(next).is_some_and(|n| n.mark() == Some(Mark::Dash))
             && nodes.get(next + 1).and_then(unit_of).is_some()
         {
+            next += 1;
+        }
+        // "one whole pot": the word for a piece says how full the vessel is.
+        let vessel = |at: usize| {
+            let measure = |unit: &UnitWord| matches!(unit, UnitWord::Of(of) if *of != Measure::Piece);
+            nodes.get(at).and_then(unit_of).filter(measure)
+        };
+        if nodes.get(next).and_then(unit_of) == Some(UnitWord::Of(Measure::Piece)) && vessel(next + 1).is_some() {
             next += 1;
         }
         let unit_node = nodes.get(next)?;

@@ -7,7 +7,7 @@ use super::clauses::{self, Clause};
 use super::nodes::{Kind, Node, Row};
 use super::notions::{Cue, Cues};
 use super::reading::{About, Ask, Control, PERHAPS_STILL, Reading, Told, Unsure};
-use super::{foods, lexicon::Lexicon, numbers, quantities, times};
+use super::{foods, lexicon::Lexicon, numbers, quantities, times, totals};
 use bellyful_core::fact::{Sign, What};
 use bellyful_core::feeds::Feed;
 use chrono::NaiveDate;
@@ -60,6 +60,7 @@ impl<'a> Reader<'a> {
         quantities::join(&mut row);
         times::join(&mut row, today);
         foods::join(&mut row);
+        totals::take_off(&mut row);
         clauses::tidy(&mut row);
         let clauses = clauses::part(&row);
         let cries =

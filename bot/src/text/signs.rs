@@ -4,6 +4,7 @@
 //! "blocked"). Denied signs are none; what may be is none.
 
 use super::clauses::Clause;
+use super::dishes::beast;
 use super::nodes::Kind;
 use super::notions::{Cue, Cues};
 use super::reader::Reader;
@@ -92,7 +93,8 @@ impl Reader<'_> {
                 && clause.asks
                 && self.has(clause.from, Cue::AsksFirst)
                 && !clause.any(&Cues::of(&[Cue::My, Cue::WeAre, Cue::Folk]));
-            let beast_is_ill = sign == Sign::Unwell && (in_general || self.of_beast(clause, at));
+            let beast_is_ill =
+                sign == Sign::Unwell && (in_general || self.of_beast(clause, at) || self.food_is_burnt(clause, at));
             if self.denied(clause, at)
                 || !sign.is_danger() && sign != Sign::LevelDrop && self.is_over(clause, at)
                 || beast_is_ill
@@ -164,6 +166,17 @@ impl Reader<'_> {
                 );
             }
         }
+    }
+
+    /// "the rice got burnt": the food did, and nobody.
+    fn food_is_burnt(&self, clause: &Clause, at: usize) -> bool {
+        const LITTLE: Cues = Cues::of(&[Cue::Is, Cue::Was, Cue::Modifier, Cue::My, Cue::Chatter]);
+        let burns = self.speaks_of(at, &Cues::of(&[Cue::Burning, Cue::Harm]));
+        let little = |i: &usize| {
+            self.node(*i).kind == Kind::Phrase && self.node(*i).any(&LITTLE) && self.node(*i).feed().is_none()
+        };
+        let what = (clause.from..at).rev().find(|i| !little(i));
+        burns && what.is_some_and(|i| self.node(i).feed().is_some() && beast(self.node(i)).is_none())
     }
 
     fn overcome_indoors(&self, clause: &Clause) -> bool {

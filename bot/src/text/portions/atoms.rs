@@ -10,6 +10,9 @@ use super::super::wordlist::Side;
 use bellyful_core::fact::AlkaliKind;
 use bellyful_core::feeds::Feed;
 
+/// The share that is what the feed leaves of its vessel: "half a bucket of dung and the rest water".
+pub(super) const REST: f64 = 0.0;
+
 /// What an amount can be of.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub(super) enum Thing {
@@ -322,6 +325,8 @@ impl Reader<'_> {
             3.0
         } else if node.has(Cue::HalfShare) {
             0.5
+        } else if node.has(Cue::Rest) {
+            REST
         } else if let Some(times) = self.so_many_times(at) {
             times
         } else {

@@ -21,7 +21,7 @@ use super::reader::Reader;
 use super::reading::{About, LONG_AGO, Told};
 use super::wordlist::Side;
 use atoms::{Atom, Piece, Thing};
-use bellyful_core::fact::{Sign, What};
+use bellyful_core::fact::{Sign, Unit, What};
 use bellyful_core::feeds::Feed;
 
 /// What a clause makes of its portions.
@@ -78,7 +78,23 @@ impl Reader<'_> {
         let closes = (next..self.clauses.len().min(next + 6))
             .take_while(|&i| bare(&self.clauses[i]))
             .any(|i| self.clauses[i].has(Cue::And));
-        bare(tail) && closes && head.range().any(|at| self.node(at).feed().is_some())
+        // "rice, beans and cabbage 3 kg": the amount of them all stands at the end.
+        let measured =
+            |at: usize| self.node(at).quantity().is_some() || self.node(at).number().is_some_and(|n| !n.weak);
+        let amount = |clause: &Clause| {
+            let at = clause.range().find(|&at| measured(at))?;
+            let mut list = clause.clone();
+            list.to = at;
+            let rest = at + 1..clause.to;
+            let plain =
+                rest.clone().all(|at| self.node(at).feed().is_none() && !measured(at) && !self.has(at, Cue::Water));
+            (plain && list.has(Cue::And) && bare(&list)).then_some(())
+        };
+        let unmeasured = |clause: &Clause| !clause.range().any(measured);
+        let sums_up = (next..self.clauses.len().min(next + 6))
+            .find(|&i| !(bare(&self.clauses[i]) && !self.clauses[i].has(Cue::And)))
+            .is_some_and(|i| self.clauses[i].sentence == head.sentence && amount(&self.clauses[i]).is_some());
+        (bare(tail) && closes || sums_up && unmeasured(head)) && head.range().any(|at| self.node(at).feed().is_some())
     }
 
     fn portions_of(&mut self, first: usize, end: usize) {
@@ -171,7 +187,7 @@ impl Reader<'_> {
         }
         let purpose = self.purpose(&clause, first);
         let fed_before = self.facts.len();
-        let mut last_unit = None;
+        let mut last_unit = self.unit_before(&clause);
         // "double the water with 2 kg peels": a share of what is told after it.
         if atoms.len() > 2
             && matches!(atoms[0].what, Piece::Share(_))
@@ -185,6 +201,17 @@ impl Reader<'_> {
             at = self.portion(&clause, &atoms, at, purpose, fed_before, &mut last_unit);
         }
         self.told_twice(fed_before);
+    }
+
+    /// "two buckets of dung, two of water": the measures of the clause before.
+    fn unit_before(&self, clause: &Clause) -> Option<Unit> {
+        let whole = |at: usize| self.node(at).number().is_some_and(|n| !n.weak && !n.fraction);
+        let before = self.clause_before(clause).filter(|before| before.to + 1 == clause.from && whole(clause.from))?;
+        let unit = |told: &Told| match told.what {
+            What::Fed { unit, .. } | What::Water { unit, .. } => unit.filter(|unit| matches!(unit, Unit::Of(_))),
+            _ => None,
+        };
+        self.facts.iter().rev().filter(|(at, _)| before.range().contains(at)).find_map(|(_, told)| unit(told))
     }
 
     /// "got 3 kg of mango, will put tomorrow": what the next clause only plans to put in.

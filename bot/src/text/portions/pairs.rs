@@ -137,7 +137,7 @@ impl Reader<'_> {
             || atoms.first().is_some_and(|a| a.thing().is_some())
     }
 
-    /// "dal chawal", "roti sabji": where the verb comes last, two foods side by side are two.
+    /// "dal chawal", "roti sabji", "rice beans": two foods of a meal side by side are two.
     fn side_by_side(&self, one: Atom, other: Atom) -> bool {
         const MEAL: [Feed; 12] = [
             Feed::CookedRice,
@@ -154,8 +154,7 @@ impl Reader<'_> {
             Feed::Milk,
         ];
         let named = |atom: Atom| self.node(atom.at).feed().is_some_and(|feed| MEAL.contains(&feed));
-        let verb_last = self.row.lexicon.habits.negation == Side::After;
-        verb_last && named(one) && named(other) && other.at == one.at + 1 && !other.of
+        named(one) && named(other) && other.at == one.at + 1 && !other.of
     }
 
     fn alike(&self, one: Atom, other: Atom) -> bool {

@@ -5,6 +5,7 @@ use super::super::measured::round;
 use super::super::notions::Cue;
 use super::super::reader::Reader;
 use super::super::reading::{About, Told};
+use super::atoms::REST;
 use bellyful_core::fact::{Measure, Unit, What};
 
 impl Reader<'_> {
@@ -51,6 +52,11 @@ impl Reader<'_> {
         let unit = fed.first().and_then(|&(_, unit)| unit);
         let total: Option<f64> = fed.iter().map(|&(amount, u)| amount.filter(|_| u == unit)).sum();
         match (total, unit) {
+            (Some(total), Some(Unit::Of(of))) if share == REST && total < 1.0 && of != Measure::Piece => {
+                let left = What::Water { amount: Some(round(1.0 - total, 4)), unit };
+                self.tell(from, Some(day), left);
+            }
+            _ if share == REST => self.doubt(About::Amount, from, to + 1),
             (Some(total), Some(unit)) if !fed.is_empty() && unit != Unit::Of(Measure::Piece) => {
                 let unit = if unit == Unit::Kg { Unit::L } else { unit };
                 self.tell(from, Some(day), What::Water { amount: Some(round(total * share, 4)), unit: Some(unit) });

@@ -127,7 +127,9 @@ impl Reader<'_> {
         }
         // "2 balti gobar aur 2 pani": of buckets too; kilos are no measure of water.
         let water_too = |unit: &Unit| {
-            let counted = |amount: Atom| matches!(amount.what, Piece::Bare(n) if !n.fraction) && amount.parted();
+            let counted = |amount: Atom| {
+                matches!(amount.what, Piece::Bare(n) if !n.fraction) && (amount.parted() || amount.at == clause.from)
+            };
             matches!(unit, Unit::Of(_)) && first == Some(Thing::Water) && amount.is_some_and(counted)
         };
         let carried = last_unit.filter(|unit| things.first().is_some_and(|thing| thing.of) || water_too(unit));
