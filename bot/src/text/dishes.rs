@@ -41,7 +41,9 @@ pub(super) fn dung(row: &mut Row, at: usize) -> bool {
 pub(super) fn made_of(row: &mut Row, at: usize) -> bool {
     use Feed::*;
     let (next, of) = after(row, at);
-    if !of || row.lexicon.habits.part != Side::After {
+    // "bele leaves": side by side in the order of the language.
+    let beside = next == at + 1 && row.lexicon.habits.negation == Side::Before;
+    if !(of || beside) || row.lexicon.habits.part != Side::After {
         return false;
     }
     let feed = |at: usize| row.nodes.get(at).and_then(Node::feed);
@@ -81,8 +83,15 @@ pub(super) fn bones(row: &mut Row, at: usize) -> bool {
         };
     if found {
         set(row, at, next, Feed::Bone);
+        return true;
     }
-    found
+    // "beef tallow", "goat fat"
+    let fat = row.lexicon.habits.part == Side::After && flesh(first) && second.feed() == Some(Feed::Fat);
+    let fat = fat && joined && second.kind == Kind::Phrase;
+    if fat {
+        set(row, at, next, Feed::Fat);
+    }
+    fat
 }
 
 /// "rice water", "agua de hervir fideos", "chawal ka pani".
