@@ -96,7 +96,16 @@ impl Reader<'_> {
                     .quantity()
                     .is_some_and(|q| !q.implied && matches!(q.unit, Some(UnitWord::Mass(_) | UnitWord::Of(_))))
             });
-        if clause.has(Cue::VagueTime) && !told && !clause.asks && context && !weighed && !self.endangers(clause) {
+        // "after some minutes the flame goes out": when, and not how long.
+        let then = clause.has(Cue::GoesOut);
+        if clause.has(Cue::VagueTime)
+            && !told
+            && !then
+            && !clause.asks
+            && context
+            && !weighed
+            && !self.endangers(clause)
+        {
             let at = self.find(clause, &Cues::of(&[Cue::VagueTime])).unwrap_or(clause.from);
             if !self.denied(clause, at) {
                 self.doubt(About::Amount, clause.from, clause.to);

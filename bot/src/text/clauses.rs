@@ -9,7 +9,7 @@ use super::breaks::{
 };
 use super::lent::{lend_back, lend_days, lend_to_all, spread_plans};
 use super::nodes::{Kind, Node, Row, When};
-use super::notions::{Cue, Cues};
+use super::notions::{Cue, Cues, UnitWord};
 use super::tokens::Mark;
 use super::wordlist::Side;
 
@@ -306,12 +306,18 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
         // "sí, 3 kg" typed without its accent is no "if".
         || made.has(Cue::If) && !(to == from + 1 && row.nodes[from].meaning.control.is_some())
         || made.has(Cue::Hypothetical);
+    // "4 kg scraps last night" was done, though no verb says so.
+    let measured = |node: &Node| {
+        let portion = |unit| matches!(unit, UnitWord::Mass(_) | UnitWord::Volume(_) | UnitWord::Of(_));
+        node.quantity().is_some_and(|q| !q.implied && q.unit.is_some_and(portion))
+    };
+    let done = made.past
+        || made.any(&Cues::of(&[Cue::Put, Cue::PutNot, Cue::Cook]))
+        || row.nodes[from..to].iter().any(measured);
     for at in from..to {
         match row.nodes[at].when() {
             Some(When::Day(day)) => made.days.push((at, day)),
-            Some(When::LastNight) => made
-                .days
-                .push((at, if made.any(&Cues::of(&[Cue::Put, Cue::PutNot, Cue::Cook])) || made.past { -1 } else { 0 })),
+            Some(When::LastNight) => made.days.push((at, if done { -1 } else { 0 })),
             Some(When::Ahead) => made.plan = true,
             Some(When::EitherWay(days)) => {
                 if made.plan {

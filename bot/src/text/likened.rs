@@ -20,14 +20,23 @@ pub(super) fn gas_left_over(row: &mut Row) {
 /// "flat like a chapati", "thick as porridge", "from the juice stall": what is only likened to or comes from is no food.
 pub(super) fn likened(row: &mut Row) {
     let quality = |node: &Node| node.meaning.level.is_some() || node.meaning.sign.is_some() || node.any(&QUALITIES);
-    for at in 2..row.nodes.len() {
+    // "spoiled milk"
+    let quality_of = |node: &Node| node.has(Cue::Modifier) && node.feed().is_none() && !node.has(Cue::Like);
+    for at in 1..row.nodes.len() {
         if row.nodes[at].feed().is_none() {
             continue;
         }
-        let little = |i: &usize| row.nodes[*i].number().is_some_and(|n| n.weak) || row.nodes[*i].has(Cue::My);
-        let Some(lead) = (0..at).rev().find(|i| !little(i)).filter(|&i| i > 0) else { continue };
-        let said = &row.nodes[lead - 1];
-        let likened = row.nodes[lead].has(Cue::Like) && (quality(said) || said.mark() == Some(Mark::Comma));
+        let little = |i: &usize| {
+            row.nodes[*i].number().is_some_and(|n| n.weak) || row.nodes[*i].has(Cue::My) || quality_of(&row.nodes[*i])
+        };
+        let Some(lead) = (0..at).rev().find(|i| !little(i)) else { continue };
+        let said = lead.checked_sub(1).map(|i| &row.nodes[i]);
+        let said = |says: &dyn Fn(&Node) -> bool| said.is_some_and(says);
+        // "smells like spoiled milk", its first words one phrase
+        let whole =
+            row.nodes[lead].has(Cue::Smell) && row.words_of(lead).last().is_some_and(|word| word.cues.has(Cue::Like));
+        let likened =
+            whole || row.nodes[lead].has(Cue::Like) && said(&|node| quality(node) || node.mark() == Some(Mark::Comma));
         // "from the juice stall"
         let place = row.nodes.get(at + 1).is_some_and(|next| next.has(Cue::Other) && next.meaning.feed.is_none());
         let from = row.lexicon.habits.part == Side::After && row.nodes[lead].has(Cue::Since) && lead + 1 < at;

@@ -7,6 +7,7 @@ use super::mends::SLIPS;
 use super::nodes::{Kind, Quantity};
 use super::notions::{Cue, Cues};
 use super::reader::Reader;
+use super::reading::Control;
 use super::tokens::Mark;
 use super::wordlist::Contrast;
 use bellyful_core::feeds::Feed;
@@ -129,8 +130,13 @@ impl Reader<'_> {
         let amount = |at: usize| self.row.nodes.get(at).is_some_and(|node| node.quantity().is_some_and(|q| !q.implied));
         // "no, it was 2 pots, not 2 buckets": it is told what was wrong already.
         let opened = || (0..at).any(|i| self.is_no(i) || self.node(i).any(&SLIPS));
+        // "2 basins, not 2 buckets": a "not" that is no answer denies what follows it.
+        let not = self.row.lexicon.habits.contrast == Contrast::First
+            && self.has(at, Cue::Not)
+            && self.node(at).meaning.order() != Some(&Control::No);
         self.no_right_between(at)
             || self.is_no(at)
+                && !not
                 && pause(at - 1)
                 && at >= 2
                 && (at.saturating_sub(4)..at).any(amount)

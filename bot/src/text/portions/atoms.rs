@@ -95,6 +95,16 @@ impl Reader<'_> {
                         Some(UnitWord::Mass(_) | UnitWord::Volume(_) | UnitWord::Of(_) | UnitWord::Unclear)
                     )
                     .then_some(Piece::Amount(q)),
+                    // "5 kg of zibwa": what only looks like a word of ours that is no food.
+                    Kind::Phrase
+                        if of
+                            && !node.any(&Cues::of(&[Cue::Water, Cue::Dung, Cue::Thing]))
+                            && self.row.misspelt(node)
+                            && node.feed().is_none()
+                            && self.lacks_a_thing(&atoms) =>
+                    {
+                        Some(Piece::Thing(Thing::Strange))
+                    }
                     Kind::Phrase => {
                         self.share(clause, at).map(Piece::Share).or_else(|| self.thing(clause, at).map(Piece::Thing))
                     }

@@ -154,7 +154,10 @@ impl Reader<'_> {
         if self.endangers(&clause) {
             atoms.retain(|atom| !self.has(atom.at, Cue::BurnThing) || self.node(atom.at).quantity().is_some());
         }
-        if self.endangers(&clause) && !self.done_here(&clause) && !atoms.iter().any(amount) {
+        // "a stick punctured the bag": with what.
+        let tears = |told: &What| matches!(told, What::Sign { sign: Sign::BagTorn | Sign::TankCracked });
+        let torn = self.facts.iter().any(|(at, told)| clause.range().contains(at) && tears(&told.what));
+        if (torn || self.endangers(&clause)) && !self.done_here(&clause) && !atoms.iter().any(amount) {
             return;
         }
         // "fire near the hose, we poured sand": against the fire.
