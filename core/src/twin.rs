@@ -60,8 +60,12 @@ pub struct Band {
     pub high: f64,
 }
 
-/// Days of feeding told after which a tank without a told starter is followed all the same. Source: our choice.
+/// Days of feeding told after which a tank without a told starter is followed all the same: by then its family was asked
+/// how old it is. Source: our choice.
 const FOLLOWED_AFTER_D: i32 = 2;
+/// A tank this old works, so it is followed from its first meal on. Units: d. Source: our choice: past the weeks in which
+/// a starter comes to work.
+const WORKS_AFTER_D: i32 = 42;
 
 impl Twin {
     /// Of a digester of which nothing is known yet.
@@ -107,17 +111,33 @@ impl Twin {
     /// The day that ends: the ensemble begins on it, or lives through it.
     fn pass_day(&mut self, room: &mut Room) {
         let (seed, day, liquid) = (self.seed, self.day, self.liquid());
-        if self.ensemble.is_none() && self.may_follow() {
-            self.ensemble = Some(Ensemble::start(seed, day, &self.site, liquid, &self.ledger.seeds));
-        }
+        self.follow(room);
         if let Some(ensemble) = &mut self.ensemble {
             ensemble.pass_day(seed, day, &self.site, &self.ledger, liquid, room);
         }
     }
 
-    fn may_follow(&self) -> bool {
-        let fed = self.ledger.days.iter().find(|account| !account.portions.is_empty());
-        !self.ledger.seeds.is_empty() || fed.is_some_and(|first| self.day.since(first.day) >= FOLLOWED_AFTER_D)
+    /// Begins to follow the tank, if enough is told: with the first meal, and what was told since.
+    fn follow(&mut self, room: &mut Room) {
+        let (seed, liquid) = (self.seed, self.liquid());
+        if self.ensemble.is_some() {
+            return;
+        }
+        let Some(first) = self.followed_from() else { return };
+        let mut ensemble = Ensemble::start(seed, first, &self.site, liquid, &self.ledger.seeds);
+        for day in first.0..self.day.0 {
+            ensemble.pass_day(seed, Day(day), &self.site, &self.ledger, liquid, room);
+        }
+        self.ensemble = Some(ensemble);
+    }
+
+    fn followed_from(&self) -> Option<Day> {
+        if !self.ledger.seeds.is_empty() {
+            return Some(self.day);
+        }
+        let first = self.ledger.days.iter().find(|account| !account.portions.is_empty())?.day;
+        let works = self.site.started.is_some_and(|started| first.since(started) >= WORKS_AFTER_D);
+        (works || self.day.since(first) >= FOLLOWED_AFTER_D).then_some(first)
     }
 
     /// What comes of feeding `first` today and `later` on each day after, each an amount of feeds and litres of water.
@@ -134,6 +154,7 @@ impl Twin {
         for fact in standing(facts).into_iter().filter(|fact| fact.day >= self.day) {
             twin.learn(fact);
         }
+        twin.follow(&mut Room::default());
         twin
     }
 

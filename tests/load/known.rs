@@ -1,4 +1,5 @@
-//! Many known households: one that lived 120 days with the bot, copied.
+//! Many known households: one that lived 120 days with the bot, copied with all it said, or with what is younger than so
+//! many days where a million would not fit on the disk.
 
 use bellyful::demo::history::{Progress, play, set_all_up};
 use bellyful::mind::Mind;
@@ -31,6 +32,16 @@ pub async fn fill(database: &str, households: usize, now: DateTime<Utc>) {
             .await
             .expect("it has facts");
     let mut tx = pool.begin().await.expect("begins");
+    if let Ok(days) = std::env::var("BELLYFUL_LOAD_COPY_DAYS") {
+        for table in ["fact", "checkpoint"] {
+            let of = format!("FROM {table} WHERE household_id = {model}");
+            let sql = format!(
+                "DELETE {of} AND day < (SELECT MAX(day) {of}) - {}",
+                days.parse::<u32>().expect("a whole number")
+            );
+            sqlx::query(AssertSqlSafe(sql)).execute(&mut *tx).await.expect("left out");
+        }
+    }
     let copies = [
         (
             "household",

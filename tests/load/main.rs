@@ -1,10 +1,11 @@
-//! What one node bears on SQLite and on PostgreSQL: a report on standard output. Every household is a copy of one that texted for 120 days
-//! through the bot itself, so that each has facts, a twin and its checkpoints.
+//! What one node bears on SQLite and on PostgreSQL: a report on standard output. Every household is a copy of one that
+//! texted for 120 days through the bot itself, so that each has facts, a twin and its checkpoints.
 //!
 //! `cargo run --release -p bellyful-tests --example load`; nothing else should run on the machine.
-//! BELLYFUL_LOAD_HOUSEHOLDS (1000,10000,100000), BELLYFUL_LOAD_POSTGRES (1000,10000), BELLYFUL_LOAD_SECONDS (10), BELLYFUL_LOAD_DAYS (3000; 0 leaves it out),
-//! BELLYFUL_LOAD_NIGHT (1000,10000: households of the nightly pass),
-//! BELLYFUL_LOAD_SOAK (5000: households of a simulated day). What is set to nothing is left out.
+//! BELLYFUL_LOAD_HOUSEHOLDS (1000,10000,100000), BELLYFUL_LOAD_POSTGRES (1000,10000), BELLYFUL_LOAD_SECONDS (10),
+//! BELLYFUL_LOAD_COPY_DAYS (all: days of history that a copy has), BELLYFUL_LOAD_DAYS (3000; 0 leaves it out),
+//! BELLYFUL_LOAD_NIGHT (1000,10000: households of the nightly pass), BELLYFUL_LOAD_SOAK (5000: households of a simulated
+//! day). What is set to nothing is left out.
 
 mod history;
 mod known;

@@ -84,6 +84,11 @@ item-alkali = { $what ->
     [lime] chaux
    *[ash] cendre
 } { $amount }
+item-alkali-bare = { $what ->
+    [soda] bicarbonate
+    [lime] chaux
+   *[ash] cendre
+}
 item-measure = 1 { $measure } fait { $litres } L
 item-people = { $count ->
     [one] { $count } personne
@@ -156,7 +161,7 @@ gas-none-yet = Pas encore de gaz pour cuisiner.
 gas-little = Très peu de gaz aujourd'hui.
 
 ### Why
-why-usual = Tout va bien.
+why-usual = C'est ce que votre cuve peut manger, selon sa taille, sa chaleur et ce qu'elle a eu.
 why-overloaded = Ces jours-ci elle a eu plus qu'elle ne peut manger, et trop la rend aigre.
 why-load_rising = La quantité monte trop vite. Ses petits microbes ont besoin de temps pour grandir.
 why-underfed = Elle a faim: un peu plus à manger donne plus de gaz.
@@ -253,6 +258,7 @@ answer-gas = Aujourd'hui vous avez du gaz pour environ { $minutes } min de cuisi
 answer-digestate = 1 part de liquide pour 3 d'eau, sur le sol. Attendez un mois avant la récolte, jamais sur les feuilles ni ce qu'on mange cru. Lavez-vous les mains.
 answer-start_up = Bouse de vache fraiche et eau, moitié-moitié, au chaud, au noir. Nourrissez quand la flamme tient 3 jours. Laissez partir le premier gaz dehors.
 answer-can-yes = Oui, { $feed }: c'est bon pour elle. Coupez petit et mélangez avec de l'eau.
+answer-can-yes-short = Oui, { $feed }: c'est bon.
 answer-can-some = Oui, mais juste un peu, avec autre chose: { $feed }.
 answer-can-no = Non, ne mettez pas ca dans la cuve svp: { $feed }.
 answer-history = 7 derniers jours: { $kg } kg en { $days ->

@@ -82,6 +82,11 @@ item-alkali = { $amount } { $what ->
     [lime] chuna
    *[ash] raakh
 }
+item-alkali-bare = { $what ->
+    [soda] soda
+    [lime] chuna
+   *[ash] raakh
+}
 item-measure = 1 { $measure } = { $litres } litre
 item-people = { $count ->
     [one] { $count } jan
@@ -154,7 +159,7 @@ gas-none-yet = Abhi pakane layak gas nahi.
 gas-little = Aaj gas thodi hi hai.
 
 ### Why
-why-usual = Sab theek hai.
+why-usual = Tank abhi itna hi kha sakta hai: uske size, garmi aur jo mila, usi se.
 why-overloaded = In dino zyada khana gaya, zyada se tank khatta ho jata hai.
 why-load_rising = Khana jaldi badh raha hai. Andar ke keetanu badhne mein din lagte hain.
 why-underfed = Tank bhookha hai: thoda aur khana, to gas zyada.
@@ -251,6 +256,7 @@ answer-gas = Aaj karib { $minutes } min pakane ki gas hai.
 answer-digestate = 1 hissa ghol, 3 hissa paani mila kar mitti mein. Katai se mahina bhar pehle tak. Patte ya kachche khane par nahi. Haath dhoyen.
 answer-start_up = Taaza gobar aur paani aadha-aadha bharen, garam aur dhaka rakhen. 3 din lau tike tab khana. Pehli gas khule mein, aag se door nikalen.
 answer-can-yes = Haan, { $feed } achha khana hai. Chhota kaat kar paani mein milayen.
+answer-can-yes-short = Haan, { $feed } achha khana hai.
 answer-can-some = { $feed }: thoda hi, aur khane ke saath, akela nahi.
 answer-can-no = Nahi, { $feed } tank mein na dalen.
 answer-history = Pichhle 7 din: { $days } din mein { $kg } kilo khana, { $water } litre paani, { $minutes } min pakaya.

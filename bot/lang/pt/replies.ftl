@@ -84,6 +84,11 @@ item-alkali = { $amount } de { $what ->
     [lime] cal
    *[ash] cinza
 }
+item-alkali-bare = { $what ->
+    [soda] bicarbonato
+    [lime] cal
+   *[ash] cinza
+}
 item-measure = 1 { $measure } tem { $litres } L
 item-people = { $count ->
     [one] { $count } pessoa
@@ -156,7 +161,7 @@ gas-none-yet = Ainda nao ha gas para cozinhar.
 gas-little = Hoje ha muito pouco gas.
 
 ### Why
-why-usual = Parece tudo bem.
+why-usual = É o que o seu tanque pode comer agora, pelo tamanho, pelo calor e pelo que recebeu.
 why-overloaded = Nestes dias recebeu mais do que pode comer, e comida demais deixa o tanque azedo.
 why-load_rising = A comida sobe muito depressa. Os bichinhos dele precisam de dias para crescer.
 why-underfed = Esta com fome: um pouco mais de comida traz mais gas.
@@ -253,6 +258,7 @@ answer-gas = Hoje tem gas para cozinhar uns { $minutes } min.
 answer-digestate = 1 parte do liquido com 3 de agua, na terra. Espere um mes antes de colher; nao nas folhas nem no que se come cru. Lave as maos.
 answer-start_up = Encha com estrume fresco de vaca e agua, metade-metade, quente e escuro. Comida so quando a chama durar 3 dias. Solte o primeiro gas fora.
 answer-can-yes = Sim, { $feed } é boa comida para o tanque. Corte miudo e misture com agua.
+answer-can-yes-short = Sim, { $feed } é boa comida.
 answer-can-some = Sim, mas so um pouco de { $feed }, e com outra comida.
 answer-can-no = Nao, por favor nao ponha { $feed } no tanque.
 answer-history = Ultimos 7 dias: { $kg } kg em { $days ->

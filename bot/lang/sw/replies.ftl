@@ -83,6 +83,11 @@ item-alkali = { $what ->
     [lime] chokaa
    *[ash] majivu
 } { $amount }
+item-alkali-bare = { $what ->
+    [soda] soda
+    [lime] chokaa
+   *[ash] majivu
+}
 item-measure = { $measure } 1 ni lita { $litres }
 item-people = { $count ->
     [one] mtu { $count }
@@ -155,7 +160,7 @@ gas-none-yet = Bado hakuna gesi ya kupikia.
 gas-little = Leo gesi ni kidogo tu.
 
 ### Why
-why-usual = Mambo ni mazuri.
+why-usual = Ndicho tangi lako linaweza kula sasa, kwa ukubwa wake, joto lake na lilichopata.
 why-overloaded = Siku hizi limepata kuliko linavyoweza kula, na chakula kingi hulifanya lichache.
 why-load_rising = Chakula kinaongezeka haraka. Vijidudu vyake vinahitaji siku kukua.
 why-underfed = Lina njaa: chakula zaidi kidogo hutoa gesi zaidi.
@@ -252,6 +257,7 @@ answer-gas = Leo una gesi ya kupika dk { $minutes } hivi.
 answer-digestate = Changanya tope 1 na maji 3 kwa udongo. Subiri mwezi kabla ya kuvuna; si kwenye majani wala vinavyoliwa vibichi. Nawa mikono.
 answer-start_up = Jaza kinyesi kibichi cha ng'ombe na maji, nusu kwa nusu, pawe na joto na giza. Chakula baada ya moto kuwaka siku 3. Gesi ya kwanza itoe nje.
 answer-can-yes = Ndiyo, { $feed } ni chakula kizuri. Kata vipande vidogo, changanya na maji.
+answer-can-yes-short = Ndiyo, { $feed } ni chakula kizuri.
 answer-can-some = { $feed }: kidogo tu ni sawa, pamoja na chakula kingine.
 answer-can-no = Hapana, tafadhali usiweke { $feed } kwenye tangi.
 answer-history = Siku 7 zilizopita: kilo { $kg } kwa { $days ->

@@ -81,17 +81,17 @@ pub fn reply(
     }
     let asks_now: Vec<Ask> = asks.iter().filter(|ask| !after_alarm || **ask != Ask::Gas).cloned().collect();
     let answered = answers(&voice, &asks_now, situation, &recorded, &believed, &advice);
-    // "Yes, it likes scraps" alone would be taken for leave to feed a tank that rests.
+    let known = known_enough(&believed);
+    // "Yes, it likes scraps" alone would be taken for leave to feed any amount, and a tank that rests.
     let of_itself = |ask: &Ask| match ask {
         Ask::Ration | Ask::Status | Ask::CanMend { .. } => false,
-        Ask::CanFeed { feed } => advice.hold_days == 0 || !make_up(*feed).is_food(),
+        Ask::CanFeed { feed } => !known || !make_up(*feed).is_food(),
         _ => true,
     };
     let answered_all = !answered.is_empty() && asks.iter().all(of_itself);
     pieces.extend(answered);
     let doubtful = recorded.doubt.is_some() && untold;
     let nothing_said = recorded.doubt.is_none() && untold;
-    let known = known_enough(&believed);
     if !only_safe && !answered_all && !doubtful && (known || !nothing_said) {
         // Asked in the evening for tomorrow, as if nothing more goes in today.
         let ahead =
@@ -357,7 +357,12 @@ fn can_feed(voice: &Voice, feed: Feed) -> Piece {
         () if sparing.iter().any(|kind| made.is(*kind)) => "answer-can-some",
         () => "answer-can-yes",
     };
-    voice.must(id, &[("feed", voice.feed(feed).into())])
+    let feed = || [("feed", Value::from(voice.feed(feed)))];
+    let mut said = vec![voice.say(id, &feed())];
+    if id == "answer-can-yes" {
+        said.push(voice.say("answer-can-yes-short", &feed()));
+    }
+    Piece::or(Rank::Must, said)
 }
 
 fn history(voice: &Voice, believed: &Believed) -> Piece {

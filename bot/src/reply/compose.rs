@@ -103,6 +103,9 @@ pub fn fit_with(pieces: &[Piece], more: &Piece, room: Room, latin: bool) -> bool
 
 fn joined<'a>(said: impl Iterator<Item = &'a str>, latin: bool) -> String {
     let text = said.collect::<Vec<_>>().join(" ");
+    // A sentence may open with the name of a food.
+    let mut letters = text.chars();
+    let text = letters.next().map_or(String::new(), |first| first.to_uppercase().chain(letters).collect());
     if latin { plain(&text) } else { text }
 }
 

@@ -112,10 +112,10 @@ impl<'a> Voice<'a> {
             What::Walls { look } => self.say("item-walls", &[("look", look.id().into())]),
             What::Started => self.say("item-started", &[("days", Value::Number(f64::from(today.since(fact.day))))]),
             What::Removed { amount, unit } => self.say("item-removed", &[("amount", measured(amount, unit)?.into())]),
-            What::Alkali { what, amount, unit } => self.say(
-                "item-alkali",
-                &[("what", what.id().into()), ("amount", measured(amount, unit).unwrap_or_default().into())],
-            ),
+            What::Alkali { what, amount, unit } => match measured(amount, unit) {
+                Some(amount) => self.say("item-alkali", &[("what", what.id().into()), ("amount", amount.into())]),
+                None => self.say("item-alkali-bare", &[("what", what.id().into())]),
+            },
             What::Measure { unit, litres } => self.say(
                 "item-measure",
                 &[("measure", self.measure(*unit).into()), ("litres", self.number(*litres).into())],

@@ -169,12 +169,12 @@ fn repeated(mind: &Mind, household: &Household, reading: &Reading, inbound: &Inb
     }
     let date = local_date(inbound.sent_at, &household.time_zone);
     let same = read_answer(&mind.lexicons, &inbound.text, &household.lang, date, Expected::Sameness);
-    let Some(Answer::Same) = same else { return None };
+    let Some(Answer::Same { day }) = same else { return None };
     let mut meant = reading.clone();
     meant.unsure.retain(|unsure| unsure.about != About::Amount);
     let watered = meant.facts.iter().any(|told| matches!(told.what, What::Water { .. }));
     let again = last.iter().filter(|fact| !watered || matches!(fact.what, What::Fed { .. }));
-    meant.facts.extend(again.map(|fact| Told { day: Some(0), what: fact.what.clone() }));
+    meant.facts.extend(again.map(|fact| Told { day: Some(day), what: fact.what.clone() }));
     Some(meant)
 }
 
@@ -239,7 +239,8 @@ fn with_starter(talk: &Talk, reading: &Reading) -> Reading {
 
 fn expected(topic: Topic) -> Option<Expected> {
     match topic {
-        Topic::Tank | Topic::Store | Topic::Bucket => Some(Expected::Litres),
+        Topic::Tank => Some(Expected::Litres),
+        Topic::Store | Topic::Bucket => Some(Expected::Size),
         Topic::Started => Some(Expected::Day),
         Topic::Place => Some(Expected::Place),
         Topic::People => Some(Expected::Count),

@@ -19,6 +19,8 @@ pub enum Expected {
     YesNo,
     /// A volume; a bare number is litres.
     Litres,
+    /// The same of a vessel, so not of what is in it.
+    Size,
     /// An amount of something already named; the unit may be missing.
     Amount,
     /// A unit or measure of an amount already told.
@@ -54,7 +56,10 @@ pub enum Answer {
     /// Offset from the day of the text.
     Day(i32),
     Place(String),
-    Same,
+    /// As the last time, on this day (offset from the day of the text).
+    Same {
+        day: i32,
+    },
     Count(u32),
     Celsius(f64),
     Minutes(f64),
@@ -95,14 +100,24 @@ fn answer(reader: &Reader, expected: Expected) -> Option<Answer> {
     }
     match expected {
         Expected::YesNo => yes_no,
-        Expected::Litres => {
+        Expected::Size if nodes.iter().any(|node| node.feed().is_some() || node.has(Cue::Water)) => None,
+        Expected::Litres | Expected::Size => {
             let value = one(nodes.iter().filter_map(|node| litres(node)))?;
             (value > 0.0).then(|| Answer::Litres(round(value, 3)))
         }
         Expected::Amount => amount(nodes),
         Expected::Unit => nodes.iter().find_map(|node| unit(node)).map(Answer::Unit),
-        Expected::Sameness => nodes.iter().any(|node| node.has(Cue::AsUsual)).then_some(Answer::Same),
+        Expected::Sameness => {
+            let named = nodes.iter().find_map(|node| match node.when()? {
+                When::Day(day) => Some(day),
+                When::EitherWay(days) => Some(-days),
+                _ => None,
+            });
+            nodes.iter().any(|node| node.has(Cue::AsUsual)).then(|| Answer::Same { day: named.unwrap_or(0) })
+        }
         Expected::Feed => nodes.iter().find_map(Node::feed).map(Answer::Feed),
+        // "the same yesterday" tells of a meal.
+        Expected::Day if nodes.iter().any(|node| node.has(Cue::AsUsual) || node.feed().is_some()) => None,
         Expected::Day => day(nodes).map(Answer::Day),
         Expected::Place => place(reader).map(Answer::Place),
         Expected::Count => {
@@ -198,7 +213,9 @@ fn day(nodes: &[Node]) -> Option<i32> {
     nodes.iter().find_map(|node| match node.when()? {
         When::Day(day) => Some(day),
         When::LastNight => Some(-1),
-        When::Ago(days) | When::Span(days) | When::Since(days) | When::EitherWay(days) => Some(-days),
+        When::Ago(days) | When::Span(days) | When::Since(days) | When::EitherWay(days) | When::Month(days) => {
+            Some(-days)
+        }
         When::Ahead => None,
     })
 }
@@ -256,7 +273,9 @@ fn place(reader: &Reader) -> Option<String> {
         let few = reader.row.words <= 3
             && nodes
                 .iter()
-                .all(|node| node.kind == Kind::Phrase && node.meaning.control.is_none() && node.feed().is_none());
+                .all(|node| node.kind == Kind::Phrase && node.meaning.control.is_none() && node.feed().is_none())
+            // "thank you" is no town.
+            && nodes.iter().any(|node| !node.has(Cue::Chatter));
         return (few && reader.row.words > 0).then(|| reader.row.said(0, nodes.len()));
     };
     // "bobo dioulasso": a word of ours may be part of a name where no more than the name is said.

@@ -8,6 +8,7 @@ use super::fuzzy::Fuzzy;
 use super::notions::{Cue, Cues, Meaning, OF_PERIL};
 use super::ordinary::{Ordinary, alike};
 use super::script;
+use super::steps::Steps;
 use super::vowels::Vowelless;
 use super::wordlist::{Habits, WordList};
 use include_dir::{Dir, include_dir};
@@ -123,8 +124,7 @@ pub struct Lexicon {
     accented: HashSet<String>,
     /// By word: whether it is of this language, not borrowed.
     own: Vec<bool>,
-    /// (node, word) to node; node 0 is the root.
-    steps: HashMap<u64, u32>,
+    steps: Steps,
     /// By node: where its meaning stands in `said`; 0 where it has none. Phrases of one pattern share theirs.
     meanings: Vec<u32>,
     said: Vec<Meaning>,
@@ -145,7 +145,7 @@ impl Lexicon {
             words: HashMap::new(),
             accented: list.accented.clone(),
             own: Vec::new(),
-            steps: HashMap::new(),
+            steps: Steps::default(),
             meanings: vec![0],
             said: vec![Meaning::default()],
             fuzzy: Fuzzy::default(),
@@ -179,6 +179,7 @@ impl Lexicon {
                 }
             }
         }
+        made.steps.pack();
         let tells = |&(word, &id): &(&Box<str>, &u32)| matters[id as usize] && !short.contains(&**word);
         let telling = || made.words.iter().filter(tells).map(|(word, &id)| (id, &**word));
         (made.fuzzy, made.vowelless) = (Fuzzy::new(telling()), Vowelless::new(telling()));
@@ -218,7 +219,7 @@ impl Lexicon {
             self.own[id as usize] |= own;
             matters[id as usize] |= means;
             let fresh = self.meanings.len() as u32;
-            node = *self.steps.entry(step(node, id)).or_insert(fresh);
+            node = self.steps.grow(node, id, fresh);
             if node == fresh {
                 self.meanings.push(0);
             }
@@ -239,7 +240,7 @@ impl Lexicon {
         let mut node = Some(0);
         for word in phrase.split(' ') {
             let id = self.words.get(word).copied().filter(|&id| self.own[id as usize]);
-            node = node.zip(id).and_then(|(node, id)| self.steps.get(&step(node, id)).copied());
+            node = node.zip(id).and_then(|(node, id)| self.steps.get(node, id));
         }
         node.is_some_and(|node| self.meanings[node as usize] != 0)
     }
@@ -365,7 +366,7 @@ impl Lexicon {
 
     /// The node after `word` at `node`.
     pub fn step(&self, node: u32, word: WordId) -> Option<u32> {
-        self.steps.get(&step(node, word.0)).copied()
+        self.steps.get(node, word.0)
     }
 
     /// What the phrase that ends at `node` means.
@@ -390,10 +391,6 @@ impl Lexicon {
         }
         self.meaning(node)
     }
-}
-
-fn step(node: u32, word: u32) -> u64 {
-    u64::from(node) << 32 | u64::from(word)
 }
 
 fn index_of(list: &mut Vec<String>, item: &str) -> u16 {

@@ -50,6 +50,7 @@ mod sized;
 mod slips;
 mod smells;
 mod sour;
+mod steps;
 mod stove;
 mod taken_back;
 mod thumbs;

@@ -79,6 +79,8 @@ pub enum When {
     Span(i32),
     /// Since the day so many days back.
     Since(i32),
+    /// In a month named alone, whose middle was so many days ago.
+    Month(i32),
 }
 
 #[derive(Debug, Clone, Copy, PartialEq)]

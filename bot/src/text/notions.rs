@@ -27,7 +27,7 @@ ids!(/// A notion that rules combine; the id is the key under `[cues]` in a lang
     Meant = "meant", Sorry = "sorry", Thing = "thing",
     // Doings
     Put = "put", PutNot = "put_not", PutPlan = "put_plan", Cook = "cook", CookNot = "cook_not", Lasted = "lasted",
-    Remove = "remove", Fell = "fell", Start = "start", Aged = "aged", NewTank = "new_tank", Seed = "seed", LiveIn = "live_in", LiveAfter = "live_after",
+    Remove = "remove", Owns = "owns", Fell = "fell", Start = "start", Aged = "aged", NewTank = "new_tank", Seed = "seed", LiveIn = "live_in", LiveAfter = "live_after",
     Painted = "painted", Mend = "mend",
     // Things
     Tank = "tank", GasBag = "gas_bag", Bag = "bag", Gas = "gas", Flame = "flame", FireWord = "fire_word", Stove = "stove",

@@ -159,6 +159,7 @@ impl<'a> Reader<'a> {
             self.not_fed();
         }
         self.on_named_days();
+        self.told_by_weight_too();
         self.once_told();
         self.only_the_leak_smells();
         self.answers_yes();

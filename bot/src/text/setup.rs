@@ -61,13 +61,18 @@ impl Reader<'_> {
         const TANK: Cues = Cues::of(&[Cue::Tank, Cue::NewTank]);
         /// Without a word for age, a shorter time is rather how long something has been so.
         const LONG: i32 = 14;
-        let before = |clause: &Clause| self.clause_before(clause).is_some_and(|before| before.any(&TANK));
+        // "a 1000 l tank, drum type, 8 weeks old"
+        let before = |clause: &Clause| {
+            let before = self.clause_before(clause);
+            before.into_iter().chain(before.and_then(|before| self.clause_before(before))).any(|one| one.any(&TANK))
+        };
         let word = clause.has(Cue::Aged);
         if !clause.any(&TANK) && !(word && before(clause)) {
             return;
         }
         let span = |at: &usize| match self.node(*at).when() {
             Some(When::Span(days)) if word || days >= LONG => Some((*at, days)),
+            Some(When::Month(days)) => Some((*at, days)),
             _ => None,
         };
         let Some((at, days)) = clause.range().find_map(|at| span(&at)) else { return };
@@ -77,6 +82,7 @@ impl Reader<'_> {
                 || i == at
                 || node.any(&TANK.and(Cue::Aged))
                 || self.joins(i) && !node.unknown() && !node.any(&Cues::of(&[Cue::With, Cue::Only]))
+                || self.has(i, Cue::Since)
         };
         if clause.range().all(plain) {
             self.tell(at, Some(-days), What::Started);
@@ -106,7 +112,7 @@ impl Reader<'_> {
         }
         for at in clause.range() {
             let day = match self.node(at).when() {
-                Some(When::Ago(days) | When::Span(days) | When::Since(days)) => -days,
+                Some(When::Ago(days) | When::Span(days) | When::Since(days) | When::Month(days)) => -days,
                 Some(When::Day(day)) if clause.has(Cue::Start) => day,
                 Some(When::EitherWay(days)) if clause.has(Cue::Start) && clause.days.contains(&(at, -days)) => -days,
                 _ => continue,

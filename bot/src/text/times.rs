@@ -3,7 +3,7 @@
 //! Takes a row whose quantities are joined; gives it with "3 weeks ago", "for 3 days", "since Sunday" each as one node.
 
 use super::nodes::{Kind, Node, Row, When, day_offset};
-use super::notions::{Cue, DayWord, UnitWord};
+use super::notions::{Cue, Cues, DayWord, UnitWord};
 use super::tokens::Mark;
 use super::wordlist::Side;
 use chrono::{Datelike, NaiveDate};
@@ -42,8 +42,18 @@ pub fn join(row: &mut Row, today: NaiveDate) {
             node.kind = Kind::When(When::Day(date.0));
             next = date.1;
         } else if node.kind == Kind::Phrase
+            && let Some(DayWord::Month(month)) = node.meaning.day
+        {
+            const LEADS: Cues = Cues::of(&[Cue::Since, Cue::In, Cue::Start]);
+            let led = out.last().is_some_and(|before| before.any(&LEADS));
+            let since_after = row.lexicon.habits.negation == Side::After && cue(next, Cue::Since);
+            if (led || since_after || row.nodes.len() == 1)
+                && let Some(days) = month_ago(u32::from(month), today)
+            {
+                node.kind = Kind::When(When::Month(days));
+            }
+        } else if node.kind == Kind::Phrase
             && let Some(word) = node.meaning.day
-            && !matches!(word, DayWord::Month(_))
             && (!matches!(word, DayWord::Weekday(_)) || !node.has(Cue::Other) || heads_a_day(row, at))
         {
             let when = day_offset(word, weekday);
@@ -99,6 +109,17 @@ fn days_after(row: &Row, at: usize) -> Option<i32> {
     let number = row.nodes.get(at + 1)?.number().filter(|n| !n.weak && !n.doubtful() && n.value.fract() == 0.0)?;
     (both && row.lexicon.habits.number == Side::After && number.value >= 1.0 && number.value < 1000.0)
         .then_some(number.value as i32)
+}
+
+/// Days since the middle of the last such month, or since its first day where it is not half over.
+fn month_ago(month: u32, today: NaiveDate) -> Option<i32> {
+    let middle = |year: i32| NaiveDate::from_ymd_opt(year, month, 15);
+    let date = match middle(today.year())? {
+        date if date <= today => date,
+        date if date.month() == today.month() => today.with_day(1)?,
+        _ => middle(today.year() - 1)?,
+    };
+    Some((today - date).num_days() as i32)
 }
 
 /// "3 March", "March 3": days from today, in the past.

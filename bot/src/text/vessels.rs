@@ -184,8 +184,29 @@ impl Reader<'_> {
             && self.row.nodes.iter().all(|node| node.feed().is_none())
     }
 
+    /// "my bucket is 10": what people count their vessels in is litres. The measure, and where its size stands.
+    pub(super) fn sized_barely(&self) -> Option<(Measure, usize)> {
+        const HELD: std::ops::RangeInclusive<f64> = 0.2..=400.0;
+        let nodes = &self.row.nodes;
+        let at = (1..nodes.len()).find(|&at| self.has(at - 1, Cue::My) && self.implied_measure(at).is_some())?;
+        let size = (at + 2..nodes.len().min(at + 4)).find(|&i| nodes[i].number().is_some_and(|n| !n.weak))?;
+        let number = nodes[size].number().filter(|n| !n.doubtful() && HELD.contains(&n.value))?;
+        let tells = |i: usize| self.node(i).any(&Cues::of(&[Cue::Is, Cue::Holds, Cue::About, Cue::Of]));
+        let vessel = nodes[at].quantity().is_some_and(|q| q.implied || q.number.is_none());
+        let only = nodes.iter().all(|node| node.feed().is_none() && !node.has(Cue::Water));
+        (number.value > 0.0 && vessel && only && (at + 1..size).all(tells))
+            .then(|| (self.implied_measure(at).expect("found as one"), size))
+    }
+
     /// "my bucket is 15 litres", "balti 18 litre ki".
     pub(super) fn measures(&mut self, clause: &Clause) {
+        if let Some((unit, at)) = self.sized_barely().filter(|(_, at)| clause.range().contains(at)) {
+            let litres = self.node(at).number().map_or(0.0, |number| number.value);
+            self.tell(at, None, What::Measure { unit, litres });
+            // "not 20": what it was taken for before.
+            self.use_up(clause.range());
+            return;
+        }
         const TELLS: Cues = Cues::of(&[Cue::Holds, Cue::My, Cue::Is, Cue::Colon]);
         let mut start = clause.from;
         for at in clause.range() {
@@ -219,19 +240,32 @@ impl Reader<'_> {
                 self.use_up([at - 1, at]);
                 continue;
             }
-            let Some(amount) = Self::litres(litres) else { continue };
+            let amount = Self::litres(litres).filter(|_| !weighed);
+            if amount.is_none() && !weighed {
+                continue;
+            }
             let found = (clause.from..at)
                 .rev()
                 .take(8)
                 .take_while(|&i| self.joins(i) || self.implied_measure(i).is_some() || self.holder(i))
                 .find(|&i| self.implied_measure(i).is_some());
             let Some(measure) = found else { continue };
+            let unit = self.implied_measure(measure).expect("found as one");
             let between = measure + 1..at;
-            let tells = clause.any(&TELLS) || between.is_empty();
+            // "bowl small like half litre": it is spoken of, and nothing else is.
+            let alone = at + 1 == clause.to && (clause.from..measure).all(|i| self.joins(i));
+            let tells = clause.any(&TELLS) || between.is_empty() || alone;
             let used_for_feed = (at + 1..clause.to.min(at + 4)).any(thing)
                 || (start..measure).any(thing) && !self.holder_before(clause, measure);
+            let Some(amount) = amount else {
+                // "the basin is about 8 kilos": no meal, and no litres either.
+                let counted = self.node(measure).quantity().and_then(|q| q.number).is_some_and(|n| !n.weak);
+                if tells && !used_for_feed && !counted && !clause.any(&Cues::of(&[Cue::Put, Cue::Fell])) {
+                    self.use_up(measure..=at);
+                }
+                continue;
+            };
             if tells && !used_for_feed {
-                let unit = self.implied_measure(measure).expect("found as one");
                 // "drum 500 litre ka gas ke liye": what the gas is kept in.
                 let store = (clause.has(Cue::Gas) || unit == Measure::Bag) && amount >= 100.0;
                 let litres = round(amount, 4);

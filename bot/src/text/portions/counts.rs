@@ -17,6 +17,23 @@ impl Reader<'_> {
         clause.any(&Cues::of(&[Cue::Put, Cue::Fell, Cue::Remove, Cue::Seed, Cue::Start, Cue::NewTank]))
     }
 
+    /// "he has 5 sacks of droppings": what somebody has went in nowhere yet.
+    pub(super) fn only_owned(&self, clause: &Clause, atoms: &[Atom]) -> bool {
+        const LEADS: Cues = Cues::of(&[Cue::About, Cue::Some, Cue::Only, Cue::Modifier, Cue::Still, Cue::At]);
+        let (Some(first), true) = (atoms.first(), clause.has(Cue::Owns)) else { return false };
+        let lead = (clause.from..first.at).rev().find(|&at| !self.node(at).any(&LEADS) || self.has(at, Cue::Owns));
+        // Where what is owned stands before the verb, the owner opens the clause.
+        let opens = (clause.from..first.at).any(|at| self.has(at, Cue::Owns));
+        let owned = match self.row.lexicon.habits.negation {
+            Side::Before => lead.is_some_and(|at| self.has(at, Cue::Owns)),
+            _ => opens,
+        };
+        owned
+            && !self.done_here(clause)
+            && !self.put_in_after(clause)
+            && !clause.any(&Cues::of(&[Cue::Water, Cue::Gas, Cue::GasBag, Cue::Tank]))
+    }
+
     /// An amount of nothing named: of feed, when it can be.
     pub(super) fn stands_alone(
         &mut self,

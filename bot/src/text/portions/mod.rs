@@ -12,6 +12,7 @@ mod plants;
 mod shares;
 mod tell;
 mod unfed;
+mod weighed;
 
 use super::clauses::Clause;
 use super::foods::peel_of;
@@ -107,6 +108,10 @@ impl Reader<'_> {
         self.on_plants(&mut clause);
         let atoms = self.atoms(first, end);
         if self.put_off(&clause, end) {
+            self.use_up(atoms.iter().map(|atom| atom.at));
+            return;
+        }
+        if self.only_owned(&clause, &atoms) {
             self.use_up(atoms.iter().map(|atom| atom.at));
             return;
         }
