@@ -259,7 +259,8 @@ impl Reader<'_> {
                 || (start..measure).any(thing) && !self.holder_before(clause, measure);
             let Some(amount) = amount else {
                 // "the basin is about 8 kilos": no meal, and no litres either.
-                let counted = self.node(measure).quantity().and_then(|q| q.number).is_some_and(|n| !n.weak);
+                let counted =
+                    self.node(measure).quantity().is_some_and(|q| !q.implied && q.number.is_some_and(|n| !n.weak));
                 if tells && !used_for_feed && !counted && !clause.any(&Cues::of(&[Cue::Put, Cue::Fell])) {
                     self.use_up(measure..=at);
                 }

@@ -95,7 +95,9 @@ pub fn ration(o: &Outlook) -> Option<Believed> {
         () => why_less(o),
     };
     // Where even the least is a risk, the least keeps its helpers alive: rest is for tanks that sour.
-    let verdict = if found.is_some() && !over { Verdict::Feed } else { Verdict::Less };
+    // Who has fed nothing yet cannot feed less.
+    let enough = found.is_some() || o.usual.get() == 0.0;
+    let verdict = if enough && !over { Verdict::Feed } else { Verdict::Less };
     let finding = Finding { reason, verdict, most_vs: Some(vs_of(share)), hold_days: 0 };
     Some(Believed { finding, risk })
 }
