@@ -86,10 +86,13 @@ impl Reader<'_> {
         } else if clause.any(&Cues::of(&[Cue::CanI, Cue::Good4, Cue::Ration]))
             && !feeds.is_empty()
             && !(clause.has(Cue::Ration) && feeds.iter().all(|&i| self.node(i).feed() == Some(Feed::FoodWaste)))
-            && !(how_much || clause.has(Cue::AskGas))
+            && !(how_much && !self.how_much_too(clause) || clause.has(Cue::AskGas))
             && (put || clause.has(Cue::Good4) || !self.only_cooks(clause))
         {
             self.may_go_in(&feeds);
+            if self.how_much_too(clause) {
+                self.ask(Ask::Ration);
+            }
         } else if let Some(meant) = self.food_meant(clause) {
             self.may_go_in(&meant);
             self.use_up(meant);
@@ -225,6 +228,16 @@ impl Reader<'_> {
         let asks = clause.has(Cue::CanI) && clause.any(&GOES) && !clause.has(Cue::HowMuch) && !clause.range().any(more);
         let named = before.range().any(|at| self.node(at).feed().is_some());
         (asks && named).then(|| before.range().filter(|&at| more(at)).collect())
+    }
+
+    /// "can I give orange peels and how much"
+    fn how_much_too(&self, clause: &Clause) -> bool {
+        const MUCH: Cues = Cues::of(&[Cue::HowMuch, Cue::Ration]);
+        let and = |at: usize| self.has(at, Cue::And) && self.node(at).kind == Kind::Phrase;
+        let feed = clause.range().find(|&at| self.node(at).feed().is_some());
+        feed.is_some_and(|feed| {
+            (feed + 1..clause.to.saturating_sub(1)).any(|at| and(at) && self.node(at + 1).any(&MUCH))
+        })
     }
 
     fn may_go_in(&mut self, feeds: &[usize]) {

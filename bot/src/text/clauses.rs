@@ -284,6 +284,21 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
     if (used || made.any(&Cues::of(&[Cue::Remove, Cue::Drinks, Cue::Body]))) && !question {
         made.cues.remove(Cue::AskDigestate);
     }
+    // "2 jerrycans of slurry to the garden", "got 2 buckets from the outlet": taken out, though no verb says so.
+    let nodes = &row.nodes[from..to];
+    let measured = |node: &Node| {
+        let portion = |unit| matches!(unit, UnitWord::Mass(_) | UnitWord::Volume(_) | UnitWord::Of(_));
+        node.quantity().is_some_and(|q| !q.implied && q.unit.is_some_and(portion))
+    };
+    let from_outlet = nodes.iter().any(|node| node.has(Cue::Outlet))
+        && nodes.iter().any(|node| node.has(Cue::Since))
+        && !made.any(&Cues::of(&[Cue::Tank, Cue::Inlet, Cue::ComesOut]))
+        && nodes.iter().all(|node| node.feed().is_none());
+    if (from_outlet || made.has(Cue::AskDigestate)) && !question && !made.any(&ASKS_HOW) && nodes.iter().any(measured) {
+        made.cues.remove(Cue::AskDigestate);
+        made.cues.remove(Cue::Put);
+        made.cues.insert(Cue::Remove);
+    }
     // "gave the ration: 4 kg": told, and not asked for.
     let puts = |node: &Node| node.kind == Kind::Phrase && node.has(Cue::Put) && !node.has(Cue::Ration);
     let given = row.nodes[from..to].iter().any(puts)
@@ -307,10 +322,6 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
         || made.has(Cue::If) && !(to == from + 1 && row.nodes[from].meaning.control.is_some())
         || made.has(Cue::Hypothetical);
     // "4 kg scraps last night" was done, though no verb says so.
-    let measured = |node: &Node| {
-        let portion = |unit| matches!(unit, UnitWord::Mass(_) | UnitWord::Volume(_) | UnitWord::Of(_));
-        node.quantity().is_some_and(|q| !q.implied && q.unit.is_some_and(portion))
-    };
     let done = made.past
         || made.any(&Cues::of(&[Cue::Put, Cue::PutNot, Cue::Cook]))
         || row.nodes[from..to].iter().any(measured);

@@ -39,7 +39,7 @@ pub(super) fn likened(row: &mut Row) {
             whole || row.nodes[lead].has(Cue::Like) && said(&|node| quality(node) || node.mark() == Some(Mark::Comma));
         // "from the juice stall"
         let place = row.nodes.get(at + 1).is_some_and(|next| next.has(Cue::Other) && next.meaning.feed.is_none());
-        let from = row.lexicon.habits.part == Side::After && row.nodes[lead].has(Cue::Since) && lead + 1 < at;
+        let from = row.lexicon.habits.part == Side::After && row.nodes[lead].has(Cue::Since);
         if likened || from && place {
             let cues = Cues::of(&[Cue::Other]);
             row.nodes[at].meaning = Meaning { cues, ..Default::default() };

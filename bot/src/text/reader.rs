@@ -232,7 +232,7 @@ impl<'a> Reader<'a> {
         self.facts.push((at, Told { day, what }));
     }
     pub fn tell_sign(&mut self, at: usize, day: i32, sign: Sign) {
-        if self.only_in_words(at, sign) {
+        if self.only_in_words(at, sign) || self.of_measured_food(at, sign) {
             return;
         }
         let day = if sign.is_danger() { self.danger_day(at, day) } else { day };

@@ -93,11 +93,16 @@ impl Reader<'_> {
                 && clause.asks
                 && self.has(clause.from, Cue::AsksFirst)
                 && !clause.any(&Cues::of(&[Cue::My, Cue::WeAre, Cue::Folk]));
-            let beast_is_ill =
-                sign == Sign::Unwell && (in_general || self.of_beast(clause, at) || self.food_is_burnt(clause, at));
+            // "can the bag catch fire?": none has.
+            let in_general = in_general
+                || sign == Sign::Fire
+                    && clause.asks
+                    && self.node(clause.from).any(&Cues::of(&[Cue::AsksFirst, Cue::CanI]));
+            let beast_is_ill = sign == Sign::Unwell && (self.of_beast(clause, at) || self.food_is_burnt(clause, at));
             if self.denied(clause, at)
                 || !sign.is_danger() && sign != Sign::LevelDrop && self.is_over(clause, at)
                 || beast_is_ill
+                || in_general
             {
                 self.use_up([at]);
                 continue;
@@ -211,7 +216,8 @@ impl Reader<'_> {
                 .filter(|&at| {
                     self.node(at).any(&things) && at.abs_diff(said) <= reach || at == said && self.node(at).any(&things)
                 })
-                .min_by_key(|&at| at.abs_diff(said));
+                .min_by_key(|&at| at.abs_diff(said))
+                .or_else(|| self.meant_by_it(clause, said, &things));
             let Some(thing) = thing else { continue };
             if (thing.min(said) + 1..thing.max(said)).any(|i| {
                 self.has(i, Cue::And) && self.node(i).kind == Kind::Phrase && thing < said && self.parts(i, said)
@@ -260,6 +266,20 @@ impl Reader<'_> {
                 self.use_up([at]);
             }
         }
+    }
+
+    /// "the bag was full but it has torn": the thing that "it" means, last named in the clause before.
+    fn meant_by_it(&self, clause: &Clause, said: usize, things: &Cues) -> Option<usize> {
+        const LITTLE: Cues = Cues::of(&[Cue::Is, Cue::Was, Cue::ThatOne, Cue::Now, Cue::Modifier, Cue::Chatter]);
+        let it = clause.range().any(|at| self.has(at, Cue::ThatOne));
+        let bare = clause.range().all(|at| at == said || self.node(at).any(&LITTLE) && self.node(at).feed().is_none());
+        let before = self.clause_before(clause).filter(|_| it && bare)?;
+        let of_gas = |at: usize| self.node(at).any(&Cues::of(&[Cue::Gas, Cue::Flame, Cue::Stove]));
+        let last = before
+            .range()
+            .rev()
+            .find(|&at| self.node(at).any(things) || of_gas(at) || self.node(at).feed().is_some())?;
+        self.node(last).any(things).then_some(last)
     }
 
     /// "and" parts the thing from what is said when a new thing follows it.

@@ -1,6 +1,7 @@
 //! Smells: of what it smells, and whether that is a danger.
 
 use super::clauses::Clause;
+use super::nodes::Kind;
 use super::notions::{Cue, Cues};
 use super::reader::Reader;
 use super::reading::Told;
@@ -10,6 +11,25 @@ use bellyful_core::feeds::Feed;
 use std::collections::HashSet;
 
 impl Reader<'_> {
+    /// "2 kg fish that smelt": the food did before it was put in.
+    pub(super) fn of_measured_food(&self, at: usize, sign: Sign) -> bool {
+        const JOINTS: Cues = Cues::of(&[Cue::Was, Cue::Is, Cue::ThatOne, Cue::Other, Cue::Chatter]);
+        if !matches!(sign, Sign::BadSmell | Sign::SourSmell | Sign::Worms) {
+            return false;
+        }
+        let Some(clause) = self.clause_at(at) else { return false };
+        let joint = |i: &usize| {
+            let node = self.node(*i);
+            node.kind == Kind::Phrase && node.any(&JOINTS) && node.feed().is_none()
+        };
+        let food = (clause.from..at).rev().find(|i| !joint(i)).filter(|food| food + 1 < at);
+        let measured = |i: usize| self.node(i).quantity().is_some_and(|q| !q.implied && q.unit.is_some());
+        let of = |food: usize| usize::from(food > clause.from + 1 && self.has(food - 1, Cue::Of));
+        food.is_some_and(|food| {
+            self.node(food).feed().is_some() && food > clause.from + of(food) && measured(food - 1 - of(food))
+        })
+    }
+
     pub fn smells(&mut self, clause: &Clause) {
         for at in clause.range() {
             if !self.free(at, Cue::Smell) {

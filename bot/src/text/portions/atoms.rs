@@ -60,7 +60,8 @@ impl Reader<'_> {
     pub(super) fn atoms(&self, first: usize, end: usize) -> Vec<Atom> {
         let mut atoms = Vec::new();
         for (index, clause) in self.clauses[first..end].iter().enumerate() {
-            let (mut and, mut of, mut comma) = (false, false, index > 0);
+            // "dung and water, 1 bucket each": the amount is of what stands before the comma.
+            let (mut and, mut of, mut comma) = (false, false, index > 0 && !clause.has(Cue::Each));
             for at in clause.range() {
                 let node = self.node(at);
                 if node.used {

@@ -95,7 +95,12 @@ impl Reader<'_> {
         let sums_up = (next..self.clauses.len().min(next + 6))
             .find(|&i| !(bare(&self.clauses[i]) && !self.clauses[i].has(Cue::And)))
             .is_some_and(|i| self.clauses[i].sentence == head.sentence && amount(&self.clauses[i]).is_some());
-        (bare(tail) && closes || sums_up && unmeasured(head)) && head.range().any(|at| self.node(at).feed().is_some())
+        // "dung and water, 1 bucket each"
+        let each = tail.has(Cue::Each)
+            && unmeasured(head)
+            && tail.range().all(|at| measured(at) || self.node(at).any(&Cues::of(&[Cue::Each, Cue::Of])));
+        (each || bare(tail) && closes || sums_up && unmeasured(head))
+            && head.range().any(|at| self.node(at).feed().is_some())
     }
 
     fn portions_of(&mut self, first: usize, end: usize) {

@@ -53,8 +53,11 @@ impl Reader<'_> {
             return;
         }
         // "bachcho ne polythene phenk diya": the bag itself.
-        let itself = amount.filter(|amount| things.is_empty() && matches!(amount.what, Piece::Amount(q) if q.implied));
-        let itself = itself.and_then(|amount| self.node(amount.at).meaning.feed).filter(|_| clause.has(Cue::Fell));
+        let one = |q: Quantity| q.implied || q.number.is_some_and(|n| n.weak);
+        let itself = amount.filter(|amount| things.is_empty() && matches!(amount.what, Piece::Amount(q) if one(q)));
+        let made_of = |at: usize| self.row.words_of(at).find_map(|word| word.feed);
+        let itself = itself.and_then(|amount| self.node(amount.at).meaning.feed.or_else(|| made_of(amount.at)));
+        let itself = itself.filter(|_| clause.has(Cue::Fell));
         if let Some(feed) = itself {
             let portion = Portion { amount: None, unit: None };
             self.tell_one(clause, from, day, Thing::Feed(feed), portion, purpose, false);
