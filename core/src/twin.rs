@@ -63,9 +63,9 @@ pub struct Band {
 /// Days of feeding told after which a tank without a told starter is followed all the same: by then its family was asked
 /// how old it is. Source: our choice.
 const FOLLOWED_AFTER_D: i32 = 2;
-/// A tank this old works, so it is followed from its first meal on. Units: d. Source: our choice: past the weeks in which
-/// a starter comes to work.
-const WORKS_AFTER_D: i32 = 42;
+/// A tank this old works, whatever was put in to start it: it is followed from its first meal on. Units: d. Source: our
+/// choice: past the weeks in which a starter comes to work.
+pub const WORKS_AFTER_D: i32 = 42;
 
 impl Twin {
     /// Of a digester of which nothing is known yet.

@@ -162,7 +162,7 @@ gas-none-yet = No gas to cook with yet.
 gas-little = Only a little gas today.
 
 ### Why
-why-usual = It is what your tank can eat now, by its size, its warmth and what it got lately.
+why-usual = All looks well.
 why-overloaded = It got more than it can eat these days, and too much turns it sour.
 why-load_rising = The load is rising fast. Its small helpers need days to grow.
 why-underfed = It is hungry: a little more food gives more gas.
@@ -258,6 +258,7 @@ answer-water = For each { $feed } of feed give about { $water } water.
 answer-gas = You have gas for about { $minutes } min of cooking today.
 answer-digestate = Mix 1 part of the liquid with 3 parts water for soil. Wait a month before harvest, never on leaves or food eaten raw. Wash hands.
 answer-start_up = Fill with fresh cow dung and water, half and half, keep warm and dark. No food until a flame holds for 3 days. Let the first gas out in the open.
+answer-why-usual = It is what your tank can eat now, by its size, its warmth and what it got lately.
 answer-can-yes = Yes, it likes { $feed }. Cut small and mix with water.
 answer-can-yes-short = Yes, it likes { $feed }.
 answer-can-some = Yes, but only a little, with other food: { $feed }.

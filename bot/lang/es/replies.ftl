@@ -161,7 +161,7 @@ gas-none-yet = Todavia no hay gas para cocinar.
 gas-little = Hoy hay muy poco gas.
 
 ### Why
-why-usual = Es lo que su tanque puede comer ahora, por su tamaño, su calor y lo que recibio.
+why-usual = Todo se ve bien.
 why-overloaded = Estos dias recibio mas de lo que puede comer, y demasiado lo pone agrio.
 why-load_rising = La comida sube muy rapido. Sus bichitos necesitan dias para crecer.
 why-underfed = Tiene hambre: un poco mas de comida da mas gas.
@@ -257,6 +257,7 @@ answer-water = Por cada { $feed } de comida ponga unos { $water } de agua.
 answer-gas = Hoy tiene gas para cocinar unos { $minutes } min.
 answer-digestate = 1 parte del liquido con 3 de agua, a la tierra. Espere un mes antes de cosechar; no en hojas ni en lo que se come crudo. Lavese las manos.
 answer-start_up = Llene con estiércol fresco de vaca y agua, mitad y mitad, caliente y oscuro. Comida solo si la llama dura 3 dias. Suelte el primer gas afuera.
+answer-why-usual = Es lo que su tanque puede comer ahora, por su tamaño, su calor y lo que recibio.
 answer-can-yes = Si, { $feed } es buena comida para el tanque. Piquelo chico y mezcle con agua.
 answer-can-yes-short = Si, { $feed } es buena comida.
 answer-can-some = Si, pero solo un poco de { $feed }, y con otra comida.

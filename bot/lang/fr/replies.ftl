@@ -161,7 +161,7 @@ gas-none-yet = Pas encore de gaz pour cuisiner.
 gas-little = Très peu de gaz aujourd'hui.
 
 ### Why
-why-usual = C'est ce que votre cuve peut manger, selon sa taille, sa chaleur et ce qu'elle a eu.
+why-usual = Tout va bien.
 why-overloaded = Ces jours-ci elle a eu plus qu'elle ne peut manger, et trop la rend aigre.
 why-load_rising = La quantité monte trop vite. Ses petits microbes ont besoin de temps pour grandir.
 why-underfed = Elle a faim: un peu plus à manger donne plus de gaz.
@@ -257,6 +257,7 @@ answer-water = Pour { $feed } à manger, mettez environ { $water } d'eau.
 answer-gas = Aujourd'hui vous avez du gaz pour environ { $minutes } min de cuisine.
 answer-digestate = 1 part de liquide pour 3 d'eau, sur le sol. Attendez un mois avant la récolte, jamais sur les feuilles ni ce qu'on mange cru. Lavez-vous les mains.
 answer-start_up = Bouse de vache fraiche et eau, moitié-moitié, au chaud, au noir. Nourrissez quand la flamme tient 3 jours. Laissez partir le premier gaz dehors.
+answer-why-usual = C'est ce que votre cuve peut manger, selon sa taille, sa chaleur et ce qu'elle a eu.
 answer-can-yes = Oui, { $feed }: c'est bon pour elle. Coupez petit et mélangez avec de l'eau.
 answer-can-yes-short = Oui, { $feed }: c'est bon.
 answer-can-some = Oui, mais juste un peu, avec autre chose: { $feed }.

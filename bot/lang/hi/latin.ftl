@@ -159,7 +159,7 @@ gas-none-yet = Abhi pakane layak gas nahi.
 gas-little = Aaj gas thodi hi hai.
 
 ### Why
-why-usual = Tank abhi itna hi kha sakta hai: uske size, garmi aur jo mila, usi se.
+why-usual = Sab theek hai.
 why-overloaded = In dino zyada khana gaya, zyada se tank khatta ho jata hai.
 why-load_rising = Khana jaldi badh raha hai. Andar ke keetanu badhne mein din lagte hain.
 why-underfed = Tank bhookha hai: thoda aur khana, to gas zyada.
@@ -255,6 +255,7 @@ answer-water = { $feed } khane ke saath karib { $water } paani dalen.
 answer-gas = Aaj karib { $minutes } min pakane ki gas hai.
 answer-digestate = 1 hissa ghol, 3 hissa paani mila kar mitti mein. Katai se mahina bhar pehle tak. Patte ya kachche khane par nahi. Haath dhoyen.
 answer-start_up = Taaza gobar aur paani aadha-aadha bharen, garam aur dhaka rakhen. 3 din lau tike tab khana. Pehli gas khule mein, aag se door nikalen.
+answer-why-usual = Tank abhi itna hi kha sakta hai: uske size, garmi aur jo mila, usi se.
 answer-can-yes = Haan, { $feed } achha khana hai. Chhota kaat kar paani mein milayen.
 answer-can-yes-short = Haan, { $feed } achha khana hai.
 answer-can-some = { $feed }: thoda hi, aur khane ke saath, akela nahi.

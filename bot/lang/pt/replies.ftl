@@ -161,7 +161,7 @@ gas-none-yet = Ainda nao ha gas para cozinhar.
 gas-little = Hoje ha muito pouco gas.
 
 ### Why
-why-usual = É o que o seu tanque pode comer agora, pelo tamanho, pelo calor e pelo que recebeu.
+why-usual = Parece tudo bem.
 why-overloaded = Nestes dias recebeu mais do que pode comer, e comida demais deixa o tanque azedo.
 why-load_rising = A comida sobe muito depressa. Os bichinhos dele precisam de dias para crescer.
 why-underfed = Esta com fome: um pouco mais de comida traz mais gas.
@@ -257,6 +257,7 @@ answer-water = Para { $feed } de comida ponha uns { $water } de agua.
 answer-gas = Hoje tem gas para cozinhar uns { $minutes } min.
 answer-digestate = 1 parte do liquido com 3 de agua, na terra. Espere um mes antes de colher; nao nas folhas nem no que se come cru. Lave as maos.
 answer-start_up = Encha com estrume fresco de vaca e agua, metade-metade, quente e escuro. Comida so quando a chama durar 3 dias. Solte o primeiro gas fora.
+answer-why-usual = É o que o seu tanque pode comer agora, pelo tamanho, pelo calor e pelo que recebeu.
 answer-can-yes = Sim, { $feed } é boa comida para o tanque. Corte miudo e misture com agua.
 answer-can-yes-short = Sim, { $feed } é boa comida.
 answer-can-some = Sim, mas so um pouco de { $feed }, e com outra comida.

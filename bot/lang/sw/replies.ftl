@@ -160,7 +160,7 @@ gas-none-yet = Bado hakuna gesi ya kupikia.
 gas-little = Leo gesi ni kidogo tu.
 
 ### Why
-why-usual = Ndicho tangi lako linaweza kula sasa, kwa ukubwa wake, joto lake na lilichopata.
+why-usual = Mambo ni mazuri.
 why-overloaded = Siku hizi limepata kuliko linavyoweza kula, na chakula kingi hulifanya lichache.
 why-load_rising = Chakula kinaongezeka haraka. Vijidudu vyake vinahitaji siku kukua.
 why-underfed = Lina njaa: chakula zaidi kidogo hutoa gesi zaidi.
@@ -256,6 +256,7 @@ answer-water = Kwa chakula { $feed } weka maji { $water } hivi.
 answer-gas = Leo una gesi ya kupika dk { $minutes } hivi.
 answer-digestate = Changanya tope 1 na maji 3 kwa udongo. Subiri mwezi kabla ya kuvuna; si kwenye majani wala vinavyoliwa vibichi. Nawa mikono.
 answer-start_up = Jaza kinyesi kibichi cha ng'ombe na maji, nusu kwa nusu, pawe na joto na giza. Chakula baada ya moto kuwaka siku 3. Gesi ya kwanza itoe nje.
+answer-why-usual = Ndicho tangi lako linaweza kula sasa, kwa ukubwa wake, joto lake na lilichopata.
 answer-can-yes = Ndiyo, { $feed } ni chakula kizuri. Kata vipande vidogo, changanya na maji.
 answer-can-yes-short = Ndiyo, { $feed } ni chakula kizuri.
 answer-can-some = { $feed }: kidogo tu ni sawa, pamoja na chakula kingine.

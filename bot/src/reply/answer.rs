@@ -330,6 +330,9 @@ fn answers(
             }
             Ask::Why => {
                 let last = recorded.household.talk.last_advice.as_ref().map_or(advice, |last| &last.advice);
+                if last.reasons == [Reason::Usual] {
+                    return Some(voice.must("answer-why-usual", &[]));
+                }
                 let reasons: Vec<String> =
                     last.reasons.iter().take(3).map(|reason| voice.say(&format!("why-{reason}"), &[])).collect();
                 let shorter = (1..=reasons.len()).rev().map(|n| reasons[..n].join(" ")).collect();

@@ -2,7 +2,7 @@
 
 use crate::household::{Household, Pending, Topic};
 use bellyful_core::fact::{Fact, Measure, Unit, What};
-use bellyful_core::twin::Twin;
+use bellyful_core::twin::{Twin, WORKS_AFTER_D};
 use bellyful_core::units::Day;
 use chrono::{DateTime, Utc};
 
@@ -54,7 +54,7 @@ pub fn next_question(
     if let Some(measure) = unsized_measure {
         return Some(pending(Topic::Bucket, Some(measure)));
     }
-    let seedable = twin.ledger.seeds.is_empty() && site.started.is_some_and(|day| today.since(day) < 60);
+    let seedable = twin.ledger.seeds.is_empty() && site.started.is_some_and(|day| today.since(day) < WORKS_AFTER_D);
     [
         (Topic::Started, site.started.is_none()),
         (Topic::Seed, seedable),

@@ -284,7 +284,13 @@ fn mended(mind: &Mind, household: &Household, pending: &Pending, inbound: &Inbou
     let candidates = match pending.topic {
         Topic::Unit => vec![after_first_number(said, answer), format!("{said} {answer}")],
         Topic::FeedName => {
-            let offered = offered_and_agreed(mind, household, pending, inbound);
+            let agreed = read_answer(&mind.lexicons, answer, &household.lang, date, Expected::YesNo);
+            let offered = offered_alone(mind, household, pending).filter(|_| agreed == Some(Answer::Yes));
+            // "yes" to two of them, or "no", names none: it is asked again.
+            if agreed.is_some() && offered.is_none() && !answer.contains(' ') {
+                let alone = read(&mind.lexicons, said, Some(&household.lang), date);
+                return Some(alone).filter(|alone| alone.unsure.iter().any(|doubt| doubt.about == About::Feed));
+            }
             let food = offered.as_deref().unwrap_or(answer);
             let right = put_right(&mind.lexicons, said, &household.lang, food);
             right.into_iter().chain([format!("{food} {said}"), format!("{said} {food}")]).collect()
@@ -298,14 +304,10 @@ fn mended(mind: &Mind, household: &Household, pending: &Pending, inbound: &Inbou
         .find(|reading| reading.unsure.is_empty() && !reading.facts.is_empty())
 }
 
-/// "yes" to the one food that was offered is its name.
-fn offered_and_agreed(mind: &Mind, household: &Household, pending: &Pending, inbound: &Inbound) -> Option<String> {
-    let date = local_date(inbound.sent_at, &household.time_zone);
-    let answer = read_answer(&mind.lexicons, &inbound.text, &household.lang, date, Expected::YesNo);
-    match (answer, likely(&mind.lexicons, &pending.said, &household.lang).as_slice()) {
-        (Some(Answer::Yes), [Likely::Food(feed)]) => {
-            Some(mind.catalog.say(&household.lang, &format!("feed-{feed}"), &[]))
-        }
+/// The name of the one food that was offered: "yes" says no more, and says nothing of two.
+fn offered_alone(mind: &Mind, household: &Household, pending: &Pending) -> Option<String> {
+    match likely(&mind.lexicons, &pending.said, &household.lang).as_slice() {
+        [Likely::Food(feed)] => Some(mind.catalog.say(&household.lang, &format!("feed-{feed}"), &[])),
         _ => None,
     }
 }

@@ -96,7 +96,7 @@ pub fn ration(o: &Outlook) -> Option<Believed> {
     };
     // Where even the least is a risk, the least keeps its helpers alive: rest is for tanks that sour.
     // Who has fed nothing yet cannot feed less.
-    let enough = found.is_some() || o.usual.get() == 0.0;
+    let enough = found.is_some() || o.usual.get() == 0.0 && !told_today;
     let verdict = if enough && !over { Verdict::Feed } else { Verdict::Less };
     let finding = Finding { reason, verdict, most_vs: Some(vs_of(share)), hold_days: 0 };
     Some(Believed { finding, risk })

@@ -4,6 +4,7 @@
 //! [`super::forecast`]) what would come of a ration. Never looks at a clock.
 
 use super::Band;
+use super::WORKS_AFTER_D;
 use super::afresh;
 use super::chance::Chance;
 use super::guess::{Guess, MEMBERS};
@@ -114,7 +115,9 @@ impl Ensemble {
         let around = Surroundings::of(site, liquid, day);
         let guesses = Guess::all(&mut Chance::of(seed, day.0, GUESSES));
         let told: Influent = seeds.iter().map(|(_, feed, wet)| influent::of(*feed, *wet)).sum();
-        let untold = seeds.is_empty();
+        // A tank that has worked for weeks has no less in it than one of which nothing is told.
+        let works = site.started.is_some_and(|started| day.since(started) >= WORKS_AFTER_D);
+        let untold = seeds.is_empty() || works && told.volume.get() < UNTOLD_SEED_SHARE * liquid.get();
         let starter = match untold {
             true => influent::of(Feed::CattleManure, WetKg::of(UNTOLD_SEED_SHARE * liquid.get())),
             // No more than the tank holds.
