@@ -37,6 +37,12 @@ pub(super) fn likened(row: &mut Row) {
             row.nodes[lead].has(Cue::Smell) && row.words_of(lead).last().is_some_and(|word| word.cues.has(Cue::Like));
         let likened =
             whole || row.nodes[lead].has(Cue::Like) && said(&|node| quality(node) || node.mark() == Some(Mark::Comma));
+        // "oil from frying mandazi"
+        const MADE: Cues = Cues::of(&[Cue::Cook, Cue::Boil]);
+        let fried = row.nodes[lead].any(&MADE) && row.nodes[lead].feed().is_none();
+        let since =
+            said(&|node| node.has(Cue::Since)) || row.words_of(lead).next().is_some_and(|w| w.cues.has(Cue::Since));
+        let likened = likened || fried && since && row.lexicon.habits.part == Side::After;
         // "from the juice stall"
         let place = row.nodes.get(at + 1).is_some_and(|next| next.has(Cue::Other) && next.meaning.feed.is_none());
         let from = row.lexicon.habits.part == Side::After && row.nodes[lead].has(Cue::Since);

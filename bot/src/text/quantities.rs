@@ -98,7 +98,9 @@ fn quantity_at(row: &Row, at: usize) -> Option<(Quantity, usize)> {
         // "half the bucket"
         let whose =
             |node: &Node| number.fraction && node.has(Cue::My) && node.kind == Kind::Phrase && unit_of(node).is_none();
-        let little = |node: &Node| between(node) || whose(node) || node.number().is_some_and(|n| n.weak);
+        // "half a kilo"; "120 a kilo" is a price.
+        let article = |node: &Node| node.number().is_some_and(|n| n.weak) && (number.fraction || number.weak);
+        let little = |node: &Node| between(node) || whose(node) || article(node);
         while skipped < 3 && nodes.get(next).is_some_and(little) {
             next += 1;
             skipped += 1;
