@@ -88,6 +88,7 @@ pub const ASKING: Cues = Cues::of(&[
 /// Makes marks into what they stand for, and drops those that part nothing.
 pub fn tidy(row: &mut Row) {
     let mut kept = Vec::with_capacity(row.nodes.len());
+    let mut dashes = false;
     for at in 0..row.nodes.len() {
         let mut node = row.nodes[at];
         let glued = node.glued && row.nodes.get(at + 1).is_some_and(|next| next.glued);
@@ -95,6 +96,10 @@ pub fn tidy(row: &mut Row) {
             Some(Mark::Colon | Mark::Equals) => Cue::Is,
             Some(Mark::Plus | Mark::Slash) => Cue::And,
             Some(Mark::Dash) if glued => continue,
+            Some(Mark::Dash) if names_an_amount(row, at, &kept, dashes) => {
+                dashes = true;
+                Cue::Is
+            }
             Some(Mark::Dash) => {
                 node.kind = Kind::Mark(Mark::Comma);
                 kept.push(node);
@@ -113,7 +118,7 @@ pub fn tidy(row: &mut Row) {
                 continue;
             }
         };
-        let colon = node.mark() == Some(Mark::Colon);
+        let colon = matches!(node.mark(), Some(Mark::Colon | Mark::Dash));
         node.kind = Kind::Phrase;
         node.meaning.cues.insert(cue);
         if colon {
@@ -123,6 +128,14 @@ pub fn tidy(row: &mut Row) {
         kept.push(node);
     }
     row.nodes = kept;
+}
+
+/// "rice - 1 kg beans - 2 kg": a dash between a thing and its amount, where the first such thing has none before it.
+fn names_an_amount(row: &Row, at: usize, kept: &[Node], again: bool) -> bool {
+    let counts = |node: &Node| node.quantity().is_some_and(|q| !q.implied) || node.number().is_some_and(|n| !n.weak);
+    let thing = |node: &Node| node.kind == Kind::Phrase && (node.feed().is_some() || node.has(Cue::Water));
+    let free = again || kept.iter().rev().nth(1).is_none_or(|before| !counts(before) && !before.has(Cue::Of));
+    free && kept.last().is_some_and(thing) && row.nodes.get(at + 1).is_some_and(counts)
 }
 
 const SHORTENED: Cues = Cues::of(&[Cue::Temp, Cue::TempLetter, Cue::Gauge, Cue::Ph, Cue::About, Cue::NumberSign]);

@@ -57,21 +57,22 @@ pub(super) fn sized_behind(row: &mut Row) {
     for at in 0..row.nodes.len() {
         let Some((quantity, _)) = row.nodes.get(at).and_then(measure) else { continue };
         let named = |node: &Node| node.kind == Kind::Phrase && (node.meaning.feed.is_some() || node.has(Cue::Water));
-        let Some(size) = row.nodes.get(at + 4).and_then(Node::quantity).filter(|q| !q.implied && q.sized.is_none())
-        else {
-            continue;
-        };
+        // "2 buckets dung of 10 kg each"
+        let what = at + 1 + usize::from(of(row, at + 1));
+        let joined = of(row, what + 1);
+        let size = row.nodes.get(what + 2).and_then(Node::quantity).filter(|q| !q.implied && q.sized.is_none());
+        let Some(size) = size.filter(|_| joined) else { continue };
         let unit = match size.unit {
             Some(UnitWord::Mass(_)) => UnitWord::Mass(1.0),
             Some(UnitWord::Volume(_)) => UnitWord::Volume(1.0),
             _ => continue,
         };
         let (Some(count), Some(one)) = (quantity.amount(), size.in_base()) else { continue };
-        if row.nodes.get(at + 2).is_some_and(named) && of(row, at + 1) && of(row, at + 3) {
+        if row.nodes.get(what).is_some_and(named) {
             let number = Some(Number::plain(count * one));
             row.nodes[at].kind = Kind::Quantity(Quantity { number, unit: Some(unit), implied: false, sized: None });
             row.nodes[at].meaning = Default::default();
-            row.nodes.drain(at + 3..at + 5);
+            row.nodes.drain(what + 1..what + 3);
         }
     }
 }

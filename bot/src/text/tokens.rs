@@ -85,11 +85,20 @@ impl Cutter<'_> {
                 after
             } else if in_word(c) || digit(c).is_some() {
                 self.chunk(at)
+            } else if c == '.' && self.leads_a_number(after) {
+                after
             } else {
                 self.mark(at, c);
                 after
             };
         }
+    }
+
+    /// ".5 kg": whether the point before `start` stands for a nought and a point.
+    fn leads_a_number(&self, start: usize) -> bool {
+        let before = self.text[..start].strip_suffix('.').map(|text| text.chars().next_back());
+        before.is_some_and(|last| last.is_none_or(char::is_whitespace))
+            && self.text[start..].chars().next().is_some_and(|c| digit(c).is_some())
     }
 
     /// A run of letters and digits.
@@ -168,6 +177,9 @@ impl Cutter<'_> {
             return start + end;
         }
         let from = self.out.letters.len();
+        if self.leads_a_number(start) {
+            self.out.letters.push_str("0.");
+        }
         let mut end = 0;
         let mut chars = rest.char_indices().peekable();
         while let Some((at, c)) = chars.next() {

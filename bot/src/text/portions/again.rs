@@ -2,7 +2,7 @@
 
 use super::super::clauses::Clause;
 use super::super::measured::round;
-use super::super::nodes::{Kind, Number};
+use super::super::nodes::{Kind, Number, Quantity};
 use super::super::notions::{Cue, Cues, UnitWord};
 use super::super::reader::Reader;
 use super::super::reading::Told;
@@ -26,9 +26,19 @@ impl Reader<'_> {
     /// "1 kg rice in the morning and 2 kg in the evening": the same again at another hour.
     pub(super) fn of_another_hour(&self, clause: &Clause, amount: Atom, day: i32) -> Option<Atom> {
         const NEAR: usize = 5;
-        let Piece::Amount(quantity) = amount.what else { return None };
         let (told_at, told_on, thing, unit) = self.portion_told_last()?;
+        // "2 buckets of dung in the morning and 2 in the evening"
+        let quantity = match amount.what {
+            Piece::Amount(quantity) => quantity,
+            Piece::Bare(number)
+                if !number.weak && !self.is_phone_or_clock(amount.at) && self.hour_follows(clause, amount.at) =>
+            {
+                Quantity { number: Some(number), unit: None, implied: false, sized: None }
+            }
+            _ => return None,
+        };
         let alike = match quantity.unit {
+            None => unit.is_some() && matches!(amount.what, Piece::Bare(_)),
             Some(UnitWord::Mass(_)) => unit == Some(Unit::Kg),
             Some(UnitWord::Volume(_)) => unit == Some(Unit::L),
             Some(UnitWord::Of(measure)) => unit == Some(Unit::Of(measure)),
@@ -42,8 +52,15 @@ impl Reader<'_> {
         (alike && apart && told_on == Some(day) && !quantity.implied && !other && hours.count() >= 2).then_some(Atom {
             at: told_at,
             what: Piece::Thing(thing),
+            of: quantity.unit.is_none(),
             ..amount
         })
+    }
+
+    fn hour_follows(&self, clause: &Clause, at: usize) -> bool {
+        const JOINTS: Cues = Cues::of(&[Cue::In, Cue::Of, Cue::Chatter, Cue::At]);
+        let joint = |i: &usize| self.node(*i).any(&JOINTS) && !self.has(*i, Cue::Morning);
+        (at + 1..clause.to.min(at + 4)).find(|i| !joint(i)).is_some_and(|i| self.has(i, Cue::Morning))
     }
 
     /// "subah 2 balti, sham ko 1 balti gobar": what went in is named at the last hour only.

@@ -221,7 +221,7 @@ impl Reader<'_> {
         let whole = |at: usize| self.node(at).number().is_some_and(|n| !n.weak && !n.fraction);
         let before = self.clause_before(clause).filter(|before| before.to + 1 == clause.from && whole(clause.from))?;
         let unit = |told: &Told| match told.what {
-            What::Fed { unit, .. } | What::Water { unit, .. } => unit.filter(|unit| matches!(unit, Unit::Of(_))),
+            What::Fed { unit, .. } | What::Water { unit, .. } => unit,
             _ => None,
         };
         self.facts.iter().rev().filter(|(at, _)| before.range().contains(at)).find_map(|(_, told)| unit(told))
