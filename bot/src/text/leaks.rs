@@ -12,7 +12,9 @@ const WET: Cues = Cues::of(&[Cue::Tank, Cue::Slurry, Cue::Water]);
 impl Reader<'_> {
     pub fn leaks(&mut self, clause: &Clause) {
         for at in clause.range() {
-            if !self.free(at, Cue::Leak) {
+            // "2 kg leek"
+            let food = self.node(at).feed().is_some() && at > clause.from && self.node(at - 1).quantity().is_some();
+            if !self.free(at, Cue::Leak) || food {
                 continue;
             }
             self.use_up([at]);
