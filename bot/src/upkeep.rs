@@ -5,8 +5,9 @@
 use crate::clock::night;
 use crate::command::with_store;
 use crate::household::{Decision, HouseholdId, Sender, Situation};
+use crate::jobs::{HEARTBEAT, lease};
 use crate::record::local_day;
-use crate::store::{Cause, Store, StoreError, Wanted};
+use crate::store::{Cause, Lane, Store, StoreError, Wanted};
 use crate::twins::Believed;
 use anyhow::{Context, bail};
 use bellyful_core::units::Day;
@@ -130,11 +131,12 @@ pub fn nightly(args: &UpkeepArgs) -> anyhow::Result<()> {
             let mut with_others = vec![];
             for share in left {
                 let now = Utc::now();
-                match store.take_share(&owner, share, now, now + SHARE_WITHIN).await? {
+                match store.take_share(&owner, share, now, now + lease()).await? {
                     None => with_others.push(share),
                     Some(lane) => {
                         let ids = store.behind_in(share, furthest).await?;
-                        for_all(&store, &ids, &bar, move_on).await?;
+                        let moving = for_all(&store, &ids, &bar, move_on);
+                        beating(&store, &owner, &lane, moving).await?;
                         moved += ids.len();
                         store.give_back(&owner, &lane).await?;
                     }
@@ -156,8 +158,23 @@ pub fn nightly(args: &UpkeepArgs) -> anyhow::Result<()> {
     })
 }
 
-/// How long a share is its node's: well above what its households take, and how long the others wait if that node dies.
-const SHARE_WITHIN: Duration = Duration::minutes(2);
+/// Does `moving`, and keeps the share's lease alive meanwhile: who dies over it is followed as soon as in `serve`.
+async fn beating(
+    store: &Store,
+    owner: &str,
+    lane: &Lane,
+    moving: impl Future<Output = anyhow::Result<()>>,
+) -> anyhow::Result<()> {
+    tokio::pin!(moving);
+    loop {
+        tokio::select! {
+            done = &mut moving => return done,
+            () = tokio::time::sleep(HEARTBEAT) => {
+                store.renew(owner, std::slice::from_ref(lane), Utc::now() + lease()).await?;
+            }
+        }
+    }
+}
 
 async fn move_on(store: Store, situation: Situation) -> Result<(), StoreError> {
     let decision = night(&situation, Utc::now());
