@@ -35,6 +35,27 @@ pub(super) fn tells_a_portion(row: &Row, from: usize, at: usize) -> bool {
         && !told.iter().any(|node| node.any(&ASKING) || node.has(Cue::PutPlan))
 }
 
+/// "fed 2 kg rice can I add more", "gas is little how long will it last": told, and then asked about, where questions
+/// open with their word.
+pub(super) fn tells_then_asks(row: &Row, from: usize, at: usize) -> bool {
+    const OPENS: Cues = Cues::of(&[Cue::HowMuch, Cue::HowLong, Cue::How, Cue::CanI, Cue::AskGas, Cue::StartUp]);
+    let node = &row.nodes[at];
+    let whole = node.has(Cue::Ration) && node.to >= node.from + 3;
+    let asks = node.kind == Kind::Phrase && node.feed().is_none() && (node.any(&OPENS) || whole);
+    if !asks || row.lexicon.habits.negation != Side::Before {
+        return false;
+    }
+    let told = &row.nodes[from..at];
+    let says = |cues: Cues| told.iter().any(|node| node.kind == Kind::Phrase && node.any(&cues));
+    let level = says(Cues::of(&[Cue::Gas, Cue::GasBag])) && told.iter().any(|node| node.meaning.level.is_some());
+    let volume = |node: &Node| node.quantity().is_some_and(|q| matches!(q.unit, Some(UnitWord::Volume(_))));
+    let size = says(Cues::of(&[Cue::Tank])) && told.iter().any(volume);
+    // "no gas can I cook tonight"
+    let none = told.windows(2).any(|two| two[0].any(&Cues::of(&[Cue::Not, Cue::Nothing])) && two[1].has(Cue::Gas));
+    (level || none || size) && !told.iter().any(|node| node.any(&ASKING) || node.has(Cue::PutPlan))
+        || tells_a_portion(row, from, at)
+}
+
 /// "pus bicarbonato porque cheirava azedo": the word for "why" gives the reason of what was told before it.
 pub(super) fn is_because(row: &Row, from: usize, at: usize) -> bool {
     let rest = || row.nodes[at + 1..].iter().take(LONGEST).map(|node| node.mark());

@@ -4,8 +4,8 @@
 //! after it until another day word or a change to the present tense.
 
 use super::breaks::{
-    empties_into, goes_on_to_do, is_because, is_told, takes_out, tells_a_portion, tells_a_size, turns, turns_to_now,
-    was_otherwise,
+    empties_into, goes_on_to_do, is_because, is_told, takes_out, tells_a_portion, tells_a_size, tells_then_asks, turns,
+    turns_to_now, was_otherwise,
 };
 use super::lent::{lend_back, lend_days, lend_to_all, spread_plans};
 use super::nodes::{Kind, Node, Row, When};
@@ -187,6 +187,10 @@ pub fn part(row: &Row) -> Vec<Clause> {
             }
             // "1 chammach phenyl gir gaya ab kya karu": what was done is told, and then asked about.
             _ if node.kind == Kind::Phrase && node.has(Cue::Status) && tells_a_portion(row, from, at) => {
+                close(from, at, sentence, false);
+                from = at;
+            }
+            _ if tells_then_asks(row, from, at) => {
                 close(from, at, sentence, false);
                 from = at;
             }
