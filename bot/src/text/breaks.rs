@@ -40,19 +40,24 @@ pub(super) fn tells_a_portion(row: &Row, from: usize, at: usize) -> bool {
 pub(super) fn tells_then_asks(row: &Row, from: usize, at: usize) -> bool {
     const OPENS: Cues = Cues::of(&[Cue::HowMuch, Cue::HowLong, Cue::How, Cue::CanI, Cue::AskGas, Cue::StartUp]);
     let node = &row.nodes[at];
-    let whole = node.has(Cue::Ration) && node.to >= node.from + 3;
+    // "how much water", one phrase; "add more water" asks nothing.
+    const ASKED: Cues = Cues::of(&[Cue::How, Cue::HowMuch, Cue::What]);
+    let water = || node.has(Cue::AskWater) && row.words_of(at).any(|word| word.cues.any(&ASKED));
+    let whole = node.has(Cue::Ration) && node.to >= node.from + 3 || water();
     let asks = node.kind == Kind::Phrase && node.feed().is_none() && (node.any(&OPENS) || whole);
     if !asks || row.lexicon.habits.negation != Side::Before {
         return false;
     }
     let told = &row.nodes[from..at];
     let says = |cues: Cues| told.iter().any(|node| node.kind == Kind::Phrase && node.any(&cues));
-    let level = says(Cues::of(&[Cue::Gas, Cue::GasBag])) && told.iter().any(|node| node.meaning.level.is_some());
+    let level =
+        says(Cues::of(&[Cue::Gas, Cue::GasBag, Cue::Bag])) && told.iter().any(|node| node.meaning.level.is_some());
     let volume = |node: &Node| node.quantity().is_some_and(|q| matches!(q.unit, Some(UnitWord::Volume(_))));
     let size = says(Cues::of(&[Cue::Tank])) && told.iter().any(volume);
     // "no gas can I cook tonight"
     let none = told.windows(2).any(|two| two[0].any(&Cues::of(&[Cue::Not, Cue::Nothing])) && two[1].has(Cue::Gas));
-    (level || none || size) && !told.iter().any(|node| node.any(&ASKING) || node.has(Cue::PutPlan))
+    let unfed = says(Cues::of(&[Cue::PutNot]));
+    (level || none || size || unfed) && !told.iter().any(|node| node.any(&ASKING) || node.has(Cue::PutPlan))
         || tells_a_portion(row, from, at)
 }
 
