@@ -24,6 +24,14 @@ pub(super) fn tells_a_size(row: &Row, from: usize, at: usize) -> bool {
         && told.iter().all(|node| node.feed().is_none() && !node.has(Cue::Put))
 }
 
+/// "rice - 1 kg beans - 2 kg": a dash between a thing and its amount, where the first such thing has none before it.
+pub(super) fn names_an_amount(row: &Row, at: usize, kept: &[Node], again: bool) -> bool {
+    let counts = |node: &Node| node.quantity().is_some_and(|q| !q.implied) || node.number().is_some_and(|n| !n.weak);
+    let thing = |node: &Node| node.kind == Kind::Phrase && (node.feed().is_some() || node.has(Cue::Water));
+    let free = again || kept.iter().rev().nth(1).is_none_or(|before| !counts(before) && !before.has(Cue::Of));
+    free && kept.last().is_some_and(thing) && row.nodes.get(at + 1).is_some_and(counts)
+}
+
 /// Whether it is told what was put in, fell in or was measured, and nothing is asked of it.
 pub(super) fn tells_a_portion(row: &Row, from: usize, at: usize) -> bool {
     let told = &row.nodes[from..at];

@@ -4,8 +4,8 @@
 //! after it until another day word or a change to the present tense.
 
 use super::breaks::{
-    empties_into, goes_on_to_do, is_because, is_told, takes_out, tells_a_portion, tells_a_size, tells_then_asks, turns,
-    turns_to_now, was_otherwise,
+    empties_into, goes_on_to_do, is_because, is_told, names_an_amount, takes_out, tells_a_portion, tells_a_size,
+    tells_then_asks, turns, turns_to_now, was_otherwise,
 };
 use super::lent::{lend_back, lend_days, lend_to_all, spread_plans};
 use super::nodes::{Kind, Node, Row, When};
@@ -128,14 +128,6 @@ pub fn tidy(row: &mut Row) {
         kept.push(node);
     }
     row.nodes = kept;
-}
-
-/// "rice - 1 kg beans - 2 kg": a dash between a thing and its amount, where the first such thing has none before it.
-fn names_an_amount(row: &Row, at: usize, kept: &[Node], again: bool) -> bool {
-    let counts = |node: &Node| node.quantity().is_some_and(|q| !q.implied) || node.number().is_some_and(|n| !n.weak);
-    let thing = |node: &Node| node.kind == Kind::Phrase && (node.feed().is_some() || node.has(Cue::Water));
-    let free = again || kept.iter().rev().nth(1).is_none_or(|before| !counts(before) && !before.has(Cue::Of));
-    free && kept.last().is_some_and(thing) && row.nodes.get(at + 1).is_some_and(counts)
 }
 
 const SHORTENED: Cues = Cues::of(&[Cue::Temp, Cue::TempLetter, Cue::Gauge, Cue::Ph, Cue::About, Cue::NumberSign]);
