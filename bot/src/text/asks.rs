@@ -6,6 +6,7 @@ use super::notions::{Cue, Cues};
 use super::reader::Reader;
 use super::reading::Ask;
 use super::tokens::Mark;
+use bellyful_core::fact::GasLevel;
 use bellyful_core::feeds::Feed;
 
 impl Reader<'_> {
@@ -32,6 +33,9 @@ impl Reader<'_> {
         }
         let feeds: Vec<usize> =
             clause.range().filter(|&i| self.node(i).feed().is_some() && !self.has(i, Cue::Fertilizer)).collect();
+        if feeds.is_empty() && self.asks_of_a_plan(clause) {
+            return;
+        }
         let how_much = clause.has(Cue::HowMuch);
         let gas = clause.any(&Cues::of(&[Cue::Gas, Cue::Cook, Cue::Stove, Cue::GasBag, Cue::Lasted, Cue::FireWord]));
         let put = clause.any(&Cues::of(&[Cue::Put, Cue::PutPlan, Cue::Ration]));
@@ -129,7 +133,11 @@ impl Reader<'_> {
         // "gauge at 14 cm, is it good?"
         let question = self.row.nodes.get(clause.to).is_some_and(|node| node.mark() == Some(Mark::Question));
         let is_it_good = question && clause.has(Cue::Good4) && feeds.is_empty() && water.is_none();
-        if (clause.has(Cue::Status) || is_it_good) && self.asks.len() == at {
+        let good = |i: usize| self.node(i).meaning.level == Some(GasLevel::Good);
+        let tank_is_good = question && clause.has(Cue::Tank) && !gas && clause.range().any(good);
+        // Where only the voice asks, "está tudo bem" without its mark is an answer.
+        let is_well = !question && clause.range().any(|i| self.has(i, Cue::Status) && good(i));
+        if (clause.has(Cue::Status) && !is_well || is_it_good || tank_is_good) && self.asks.len() == at {
             self.ask(Ask::Status);
         }
         let cooked = !put && !clause.has(Cue::Good4) && self.only_cooks(clause);
@@ -163,6 +171,21 @@ impl Reader<'_> {
         if !keep_amounts && !clause.any(&Cues::of(&[Cue::Why])) {
             self.use_up(amounts);
         }
+    }
+
+    /// "if I put 20 kg of hyacinth, is it ok?": what the clause before would put in.
+    fn asks_of_a_plan(&mut self, clause: &Clause) -> bool {
+        const MAY: Cues = Cues::of(&[Cue::CanI, Cue::Good4, Cue::Status]);
+        let Some(before) = self.clause_before(clause).filter(|before| before.plan && clause.any(&MAY)) else {
+            return false;
+        };
+        let supposed = before.any(&Cues::of(&[Cue::If, Cue::Hypothetical]));
+        let feeds: Vec<usize> = before.range().filter(|&i| self.node(i).feed().is_some()).collect();
+        if !supposed || feeds.is_empty() || clause.any(&Cues::of(&[Cue::Gas, Cue::Flame, Cue::HowMuch, Cue::Water])) {
+            return false;
+        }
+        self.may_go_in(&feeds);
+        true
     }
 
     /// "send somebody", or a bare "technician"; "the technician mended the pipe" calls for none.

@@ -113,9 +113,12 @@ impl Reader<'_> {
             let node = self.node(at);
             day(at) || node.mark() == Some(Mark::Comma) || node.any(&Cues::of(&[Cue::And, Cue::Is, Cue::Was, Cue::But]))
         };
-        let Some(When::Day(of)) = (told + 1..to).filter(|&at| day(at)).find_map(|at| self.node(at).when()) else {
-            return;
-        };
+        // "5.5 yesterday and today 6", "6.4 yesterday, 6.7 today": the day beside the number, not the other's.
+        let before: Vec<usize> = (told + 1..next).filter(|&at| day(at)).collect();
+        let led = (told.saturating_sub(3)..told).any(day);
+        let after = (!led && next + 1 < to && day(next + 1) && before.len() < 2).then_some(next + 1);
+        let beside = after.or(before.last().copied()).and_then(|at| self.node(at).when());
+        let Some(When::Day(of)) = beside else { return };
         let plain = (told + 1..next).all(little) && !clause.asks && of != clause.day(told);
         let counted =
             self.row.nodes.get(next + 1).is_some_and(|node| node.meaning.unit.is_some() || node.feed().is_some());

@@ -141,7 +141,9 @@ impl Reader<'_> {
             node.number().is_some_and(|n| n.value.fract() == 0.0) || node.any(&LITTLE.and(Cue::People)) || folk(at)
         };
         let sentence = self.sentence(clause);
-        let all = sentence.from..sentence.to;
+        // "me, the wife and 4 children, we live in Gulu"
+        let lives = (sentence.from..sentence.to).find(|&at| self.has(at, Cue::LiveIn)).unwrap_or(sentence.to);
+        let all = sentence.from..lives;
         let me = all.clone().find(|&at| self.has(at, Cue::Myself));
         let said = all.clone().filter(|&at| folk(at) && !self.has(at, Cue::Myself) && self.node(at).feed().is_none());
         let said: Vec<usize> = said.collect();

@@ -37,7 +37,10 @@ impl Reader<'_> {
             let other = clause.any(&Cues::of(&[Cue::Smell, Cue::Flame, Cue::FireWord, Cue::Slurry]));
             // "it is buried up to the neck": of what else would this text speak?
             let little = Cues::of(&[Cue::Is, Cue::In, Cue::To, Cue::Of, Cue::Buried, Cue::Chatter]);
-            let itself = cue == Cue::Buried && clause.has(Cue::Is) && clause.range().all(|i| self.node(i).any(&little));
+            let only_buried = clause.range().all(|i| self.has(i, Cue::Buried));
+            let itself = cue == Cue::Buried
+                && (clause.has(Cue::Is) || only_buried && clause.to - clause.from > 1)
+                && clause.range().all(|i| self.node(i).any(&little));
             let bare = clause.range().all(|i| i == at || self.node(i).any(&little))
                 && self.clause_before(clause).is_some_and(|before| {
                     let tank = |told: &What| matches!(told, What::Tank { .. });
@@ -83,6 +86,7 @@ impl Reader<'_> {
                 || node.any(&TANK.and(Cue::Aged))
                 || self.joins(i) && !node.unknown() && !node.any(&Cues::of(&[Cue::With, Cue::Only]))
                 || self.has(i, Cue::Since)
+                || self.has(i, Cue::With) && i + 1 == at
         };
         if clause.range().all(plain) {
             self.tell(at, Some(-days), What::Started);

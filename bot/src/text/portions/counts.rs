@@ -15,6 +15,7 @@ impl Reader<'_> {
     /// Whether something was done with a feed here: put in, fallen in, taken out, started with.
     pub(super) fn done_here(&self, clause: &Clause) -> bool {
         clause.any(&Cues::of(&[Cue::Put, Cue::Fell, Cue::Remove, Cue::Seed, Cue::Start, Cue::NewTank]))
+            || clause.has(Cue::Mend) && clause.range().any(|at| self.node(at).alkali().is_some())
     }
 
     /// "he has 5 sacks of droppings": what somebody has went in nowhere yet.
@@ -117,6 +118,12 @@ impl Reader<'_> {
             clause.any(&Cues::of(&[Cue::Cook, Cue::Lasted])) && !clause.has(Cue::Put) || self.timed_food(clause);
         // "it smells of vinegar, acid"
         let tasted = !doing && (from..=to).all(|i| self.node(i).feed().is_none() || self.has(i, Cue::Sour));
+        // "fried fish and put the oil in": what was cooked stands behind its own verb.
+        let verb = (clause.from..from).rev().find(|&at| self.node(at).any(&Cues::of(&[Cue::Cook, Cue::Put, Cue::Fell])));
+        let verb_first = self.row.lexicon.habits.negation == Side::Before;
+        let cooked = verb_first
+            && verb.is_some_and(|at| self.has(at, Cue::Cook) && !self.has(at, Cue::Put) && self.node(at).feed().is_none());
+        let cooks = cooks || cooked && (to + 1..clause.to).any(|at| self.free(at, Cue::Put));
         let burns = clause.has(Cue::Burning) && !doing;
         // "the slurry is too thin": nobody fed it.
         if !doing && (from..=to).all(|i| self.node(i).feed() == Some(Feed::Digestate)) {

@@ -30,7 +30,10 @@ impl Reader<'_> {
                 // A list of things, and the amount that may follow it.
                 let mut last = i;
                 while let Some(more) = atoms.get(last + 1) {
+                    // "fried fish and put the oil in": what is done to each is said of each.
+                    let done_apart = (atoms[last].at + 1..more.at).any(|at| self.free(at, Cue::Put));
                     let joins = more.thing().is_some()
+                        && !done_apart
                         && self.alike(atoms[last], *more)
                         && (more.and || more.comma || self.side_by_side(atoms[last], *more));
                     if !joins {

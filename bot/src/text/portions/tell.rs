@@ -170,6 +170,12 @@ impl Reader<'_> {
             return;
         }
         if things.is_empty() {
+            // "put some stuff from the market, 3 kg": of what is asked about already.
+            let asked = self.unsure.last().is_some_and(|doubt| doubt.about == About::Feed);
+            if asked && self.clause_before(clause).is_some_and(|before| before.has(Cue::Thing)) {
+                self.use_up(from..=to);
+                return;
+            }
             if self.amount_comes_after(clause, from, portion) {
                 return;
             }

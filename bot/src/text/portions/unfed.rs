@@ -240,7 +240,7 @@ impl Reader<'_> {
         if days == 1 {
             days = self.whole_span(clause).or_else(|| self.span_beside(index)).unwrap_or(1);
         }
-        if days == 1 && (self.days_in_a_row(clause) || self.each_day_denied(clause)) {
+        if days == 1 && (self.days_in_a_row(clause) || self.each_day_denied(clause) || self.neither_day(clause)) {
             // "neither yesterday nor today"
             for (node, day) in clause.days.clone() {
                 self.tell(node, Some(day), What::NotFed { days: 1 });
@@ -320,6 +320,12 @@ impl Reader<'_> {
                     || (at + 1..end).any(|after| denies(after) && after + 1 != end)
                     || end == clause.to && (at + 1..end).any(denies)
             })
+    }
+
+    /// "neither yesterday nor today": a denial right before each day.
+    fn neither_day(&self, clause: &Clause) -> bool {
+        clause.days.len() > 1
+            && clause.days.iter().all(|&(at, _)| at > clause.from && self.has(at - 1, Cue::Not) && self.has(at - 1, Cue::Or))
     }
 
     /// Several days named one by one, with only joints between.
