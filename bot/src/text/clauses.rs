@@ -342,7 +342,16 @@ fn clause(row: &Row, from: usize, to: usize, sentence: usize, question: bool) ->
             Some(When::EitherWay(days)) => {
                 if made.plan {
                 } else if made.past
-                    || made.any(&Cues::of(&[Cue::Put, Cue::Cook, Cue::Fell, Cue::Remove, Cue::PutNot, Cue::Start]))
+                    || made.any(&Cues::of(&[
+                        Cue::Put,
+                        Cue::Cook,
+                        Cue::Fell,
+                        Cue::Remove,
+                        Cue::PutNot,
+                        Cue::Start,
+                        Cue::Ph,
+                        Cue::Gauge,
+                    ]))
                 {
                     made.days.push((at, -days));
                 }

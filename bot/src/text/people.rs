@@ -154,7 +154,10 @@ impl Reader<'_> {
         let alone = alone && all.clone().any(|at| self.node(at).any(&Cues::of(&[Cue::People, Cue::Indoors])));
         let (Some(me), false) = (me, said.is_empty() && !alone || told || !whole) else { return };
         let count = |at: usize| {
-            let number = (all.start..at).rev().take(2).find_map(|i| self.node(i).number());
+            let after = self.row.lexicon.habits.number == Side::After;
+            let behind = self.row.nodes[..all.end].get(at + 1).and_then(|node| node.number()).filter(|_| after);
+            let number =
+                behind.or_else(|| (all.start..at).rev().take(2).find_map(|i| self.node(i).number()).filter(|_| !after));
             number.map_or(1, |number| number.value as u32)
         };
         // "we are four, me, my wife and two children": how many in all is told first.

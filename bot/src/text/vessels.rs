@@ -188,13 +188,15 @@ impl Reader<'_> {
     pub(super) fn sized_barely(&self) -> Option<(Measure, usize)> {
         const HELD: std::ops::RangeInclusive<f64> = 0.2..=400.0;
         let nodes = &self.row.nodes;
-        let at = (1..nodes.len()).find(|&at| self.has(at - 1, Cue::My) && self.implied_measure(at).is_some())?;
-        let size = (at + 2..nodes.len().min(at + 4)).find(|&i| nodes[i].number().is_some_and(|n| !n.weak))?;
+        let mine = |at: usize| at > 0 && self.has(at - 1, Cue::My) || at + 1 < nodes.len() && self.has(at + 1, Cue::My);
+        let at = (0..nodes.len()).find(|&at| mine(at) && self.implied_measure(at).is_some())?;
+        let size = (at + 1..nodes.len().min(at + 4)).find(|&i| nodes[i].number().is_some_and(|n| !n.weak))?;
         let number = nodes[size].number().filter(|n| !n.doubtful() && HELD.contains(&n.value))?;
-        let tells = |i: usize| self.node(i).any(&Cues::of(&[Cue::Is, Cue::Holds, Cue::About, Cue::Of]));
+        let tells = |i: usize| self.node(i).any(&Cues::of(&[Cue::Is, Cue::Holds, Cue::About, Cue::Of, Cue::My]));
+        let is = (at + 1..nodes.len().min(size + 3)).any(|i| self.node(i).any(&Cues::of(&[Cue::Is, Cue::Holds])));
         let vessel = nodes[at].quantity().is_some_and(|q| q.implied || q.number.is_none());
         let only = nodes.iter().all(|node| node.feed().is_none() && !node.has(Cue::Water));
-        (number.value > 0.0 && vessel && only && (at + 1..size).all(tells))
+        (number.value > 0.0 && vessel && is && only && (at + 1..size).all(tells))
             .then(|| (self.implied_measure(at).expect("found as one"), size))
     }
 

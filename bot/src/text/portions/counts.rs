@@ -15,7 +15,8 @@ impl Reader<'_> {
     /// Whether something was done with a feed here: put in, fallen in, taken out, started with.
     pub(super) fn done_here(&self, clause: &Clause) -> bool {
         clause.any(&Cues::of(&[Cue::Put, Cue::Fell, Cue::Remove, Cue::Seed, Cue::Start, Cue::NewTank]))
-            || clause.has(Cue::Mend) && clause.range().any(|at| self.node(at).alkali().is_some())
+            || clause.has(Cue::Mend)
+                && clause.range().any(|at| self.node(at).alkali().is_some() || self.node(at).feed() == Some(Feed::Ash))
     }
 
     /// "he has 5 sacks of droppings": what somebody has went in nowhere yet.
@@ -119,10 +120,12 @@ impl Reader<'_> {
         // "it smells of vinegar, acid"
         let tasted = !doing && (from..=to).all(|i| self.node(i).feed().is_none() || self.has(i, Cue::Sour));
         // "fried fish and put the oil in": what was cooked stands behind its own verb.
-        let verb = (clause.from..from).rev().find(|&at| self.node(at).any(&Cues::of(&[Cue::Cook, Cue::Put, Cue::Fell])));
+        let verb =
+            (clause.from..from).rev().find(|&at| self.node(at).any(&Cues::of(&[Cue::Cook, Cue::Put, Cue::Fell])));
         let verb_first = self.row.lexicon.habits.negation == Side::Before;
         let cooked = verb_first
-            && verb.is_some_and(|at| self.has(at, Cue::Cook) && !self.has(at, Cue::Put) && self.node(at).feed().is_none());
+            && verb
+                .is_some_and(|at| self.has(at, Cue::Cook) && !self.has(at, Cue::Put) && self.node(at).feed().is_none());
         let cooks = cooks || cooked && (to + 1..clause.to).any(|at| self.free(at, Cue::Put));
         let burns = clause.has(Cue::Burning) && !doing;
         // "the slurry is too thin": nobody fed it.
@@ -291,7 +294,13 @@ impl Reader<'_> {
                 let days =
                     spans.filter(|span| matches!(span.unit, Some(UnitWord::Days(_)))).find_map(|span| span.in_base());
                 let days = days.map_or(1, |days| days.round().max(1.0) as u32);
-                self.tell(thing.at, Some(day), What::NotFed { days });
+                let each = self.neither_day(clause);
+                for &(at, day) in clause.days.iter().filter(|_| each) {
+                    self.tell(at, Some(day), What::NotFed { days: 1 });
+                }
+                if !each {
+                    self.tell(thing.at, Some(day), What::NotFed { days });
+                }
             }
             Some(Thing::Feed(_)) if clause.has(Cue::Nothing) => {}
             _ => {}

@@ -323,9 +323,12 @@ impl Reader<'_> {
     }
 
     /// "neither yesterday nor today": a denial right before each day.
-    fn neither_day(&self, clause: &Clause) -> bool {
+    pub(super) fn neither_day(&self, clause: &Clause) -> bool {
         clause.days.len() > 1
-            && clause.days.iter().all(|&(at, _)| at > clause.from && self.has(at - 1, Cue::Not) && self.has(at - 1, Cue::Or))
+            && clause
+                .days
+                .iter()
+                .all(|&(at, _)| at > clause.from && self.has(at - 1, Cue::Not) && self.has(at - 1, Cue::Or))
     }
 
     /// Several days named one by one, with only joints between.
