@@ -54,7 +54,7 @@ ids!(/// A notion that rules combine; the id is the key under `[cues]` in a lang
     Erase = "erase", OwnData = "own_data", Send = "send", Texts = "texts", Reminders = "reminders",
     // Danger told sideways: who lies there and does not wake, what befalls the body, what bursts and climbs
     Drops = "drops", Stirs = "stirs", Lifeless = "lifeless", Body = "body", Harm = "harm", Drinks = "drinks",
-    Blast = "blast", Heat = "heat", Rises = "rises", Filled = "filled", ToOthers = "to_others", Ails = "ails",
+    Blast = "blast", Heat = "heat", Rises = "rises", Filled = "filled", ToOthers = "to_others", Ails = "ails", Ill = "ill",
     // Figures of speech: what burns or aches only in words
     Figure = "figure", Burden = "burden", Ache = "ache", Laugh = "laugh", InWords = "in_words", Like = "like", Counted = "counted", ThatOne = "that_one", Latest = "latest", Bubbles = "bubbles", Each = "each", AsksFirst = "asks_first", TurnOff = "turn_off", Feeds = "feeds", Percent = "percent", ISaid = "i_said", Myself = "myself",
 });

@@ -49,6 +49,7 @@ impl Reader<'_> {
             Cue::Stirs,
             Cue::Lifeless,
             Cue::Ails,
+            Cue::Ill,
             Cue::Body,
             Cue::Drinks,
             Cue::Blast,
@@ -71,6 +72,7 @@ impl Reader<'_> {
         self.beast_in_the_tank(clause);
         self.in_the_tank(clause);
         self.overcome(clause);
+        self.made_ill(clause);
         self.harmed(clause);
         self.swallowed(clause);
         self.bang(clause);
@@ -160,6 +162,21 @@ impl Reader<'_> {
                 self.use_up([at]);
                 return;
             }
+        }
+    }
+
+    /// "the child is sick because of the gas": told of the gas and of nothing that is done with it. Who is ill beside a gas
+    /// that is empty has another illness.
+    fn made_ill(&mut self, clause: &Clause) {
+        const ELSE: Cues =
+            Cues::of(&[Cue::Put, Cue::PutNot, Cue::Cook, Cue::CookNot, Cue::Not, Cue::Nothing, Cue::Without]);
+        let Some(at) = clause.range().find(|&at| self.free(at, Cue::Ill)) else { return };
+        let level = |i: usize| i != at && self.node(i).meaning.level.is_some();
+        let gas = clause.range().any(|i| i != at && self.has(i, Cue::Gas));
+        let beast = clause.any(&BEASTS) && !clause.has(Cue::Folk);
+        if gas && !beast && !clause.any(&ELSE) && !clause.range().any(level) {
+            self.tell_sign(at, clause.day(at), Sign::Unwell);
+            self.use_up(clause.range());
         }
     }
 
@@ -288,20 +305,33 @@ impl Reader<'_> {
     /// "two men went down into the tank": somebody, then what takes them in, and the tank on either side of it.
     fn in_the_tank(&mut self, clause: &Clause) {
         const REACH: usize = 5;
+        /// "my brother opened the lid of the tank and fell in"
+        const FAR: usize = 10;
+        const NEAR: usize = 3;
         if !clause.range().any(|at| self.speaks_of(at, &FOLK)) {
             return;
         }
         let Some(enters) = clause.range().find(|&at| self.free(at, Cue::Enters)) else { return };
         // "my son says a spoon fell in": the spoon did.
         let things = |from: usize| {
-            (from + 1..enters).any(|at| self.node(at).feed().is_some() || self.node(at).quantity().is_some())
+            (from + 1..enters)
+                .rev()
+                .take(NEAR)
+                .any(|at| self.node(at).feed().is_some() || self.node(at).quantity().is_some())
         };
-        let folk = (clause.from..enters).rev().take(REACH).find(|&at| self.speaks_of(at, &FOLK) && !things(at));
         // "dans la cuve": the tank and what leads into it may be within a phrase.
         let says = |at: usize, cue: Cue| self.speaks_of(at, &Cues::of(&[cue]));
+        let tank_between = |from: usize| (from..enters).any(|at| says(at, Cue::Tank));
+        let folk = (clause.from..enters)
+            .rev()
+            .take(FAR)
+            .find(|&at| self.speaks_of(at, &FOLK) && !things(at) && (enters - at <= REACH || tank_between(at)));
         let tank = (folk.unwrap_or(enters)..clause.to.min(enters + REACH)).find(|&at| says(at, Cue::Tank));
         // "went down to the tank" is to feed it.
-        let tank = tank.is_some_and(|tank| (tank.min(enters)..=tank.max(enters)).any(|at| says(at, Cue::In)));
+        let tank = tank.is_some_and(|tank| {
+            let last = tank.max(enters + 1).min(clause.to - 1);
+            (tank.min(enters)..=last).any(|at| says(at, Cue::In))
+        });
         let Some(folk) = folk.filter(|_| tank) else { return };
         // "went down into the tank and do not answer": the denial after the tank is of what comes then.
         let tank_follows = (enters + 1..clause.to.min(enters + 3)).any(|at| says(at, Cue::Tank));
