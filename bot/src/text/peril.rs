@@ -157,7 +157,11 @@ impl Reader<'_> {
                 (true, true) => HAZARD_OR_INDOORS,
                 (true, false) => HAZARD,
             };
-            if someone && (falls || their_own) && self.beside(clause, at, &place) {
+            // "he went in to clean the tank and stopped talking"
+            let went_in = self.free(at, Cue::Lifeless)
+                && clause.has(Cue::Enters)
+                && clause.range().any(|i| self.speaks_of(i, &Cues::of(&[Cue::Tank])));
+            if went_in || someone && (falls || their_own) && self.beside(clause, at, &place) {
                 self.tell_sign(at, clause.day(at), Sign::Unwell);
                 self.use_up([at]);
                 return;
@@ -329,9 +333,19 @@ impl Reader<'_> {
         let tank = (folk.unwrap_or(enters)..clause.to.min(enters + REACH)).find(|&at| says(at, Cue::Tank));
         // "went down to the tank" is to feed it.
         let tank = tank.is_some_and(|tank| {
-            let last = tank.max(enters + 1).min(clause.to - 1);
+            // "... of the tank and fell inside"
+            let last = if tank < enters { (enters + 1).min(clause.to - 1) } else { tank };
             (tank.min(enters)..=last).any(|at| says(at, Cue::In))
         });
+        // "my son went down to the tank to put dung in"
+        const LIES: Cues = Cues::of(&[Cue::Not, Cue::Lifeless, Cue::Stirs, Cue::Drops, Cue::Ails]);
+        let after = enters + 1..clause.to;
+        let to_feed = !self.has(enters, Cue::Fell)
+            && after.clone().any(|at| self.node(at).any(&Cues::of(&[Cue::Put, Cue::PutPlan])))
+            && !after.clone().any(|at| self.node(at).any(&LIES));
+        if to_feed {
+            return;
+        }
         let Some(folk) = folk.filter(|_| tank) else { return };
         // "went down into the tank and do not answer": the denial after the tank is of what comes then.
         let tank_follows = (enters + 1..clause.to.min(enters + 3)).any(|at| says(at, Cue::Tank));

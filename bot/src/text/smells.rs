@@ -98,6 +98,7 @@ impl Reader<'_> {
 
     /// "the joint whistles and the smell is strong": the smell is the leak's.
     pub fn only_the_leak_smells(&mut self) {
+        self.smells_of_a_leak();
         let sentence = |at: usize| self.clause_at(at).map(|clause| clause.sentence);
         let is = |what: &What, of: Sign| matches!(what, What::Sign { sign } if *sign == of);
         let leaks: HashSet<_> =
@@ -105,6 +106,36 @@ impl Reader<'_> {
         let kept = |(at, told): &(usize, Told)| !(is(&told.what, Sign::BadSmell) && leaks.contains(&sentence(*at)));
         let facts = self.facts.iter().filter(|told| kept(told)).cloned().collect();
         self.facts = facts;
+    }
+
+    /// "the hose is cracked, smell everywhere", "it smells inside though the stove is off": what stinks is the gas.
+    fn smells_of_a_leak(&mut self) {
+        const BROKEN: Cues = Cues::of(&[Cue::Cracked, Cue::Torn, Cue::Loose, Cue::Leak]);
+        let of_gas = |at: usize| {
+            let Some(clause) = self.clause_at(at) else { return false };
+            let sentence = self.sentence(clause);
+            let all = || sentence.from..sentence.to;
+            let says = |cues: Cues| all().any(|i| self.speaks_of(i, &cues));
+            let inside = (at + 1..clause.to.min(at + 3))
+                .any(|i| self.has(i, Cue::In) && !self.node(i).has(Cue::Of) && i + 2 >= clause.to);
+            let indoors = says(Cues::of(&[Cue::Indoors])) || inside || self.has(at + 1, Cue::In);
+            let tank = says(Cues::of(&[Cue::Tank, Cue::Slurry, Cue::Outlet, Cue::Inlet]));
+            // "it smells of burnt beans in the kitchen"
+            let food = all().any(|i| self.node(i).feed().is_some());
+            !tank
+                && !food
+                && (sentence.cues.has(Cue::Pipe) && sentence.cues.any(&BROKEN)
+                    || says(Cues::of(&[Cue::Stove])) && indoors && !sentence.cues.has(Cue::Burning))
+        };
+        let leaks: Vec<usize> = (0..self.facts.len())
+            .filter(|&i| {
+                let (at, told) = &self.facts[i];
+                told.what == What::Sign { sign: Sign::BadSmell } && of_gas(*at)
+            })
+            .collect();
+        for i in leaks {
+            self.facts[i].1.what = What::Sign { sign: Sign::GasLeak };
+        }
     }
 
     fn smells_good(&self, clause: &Clause, at: usize) -> bool {
