@@ -14,8 +14,8 @@ pub const LONGEST: usize = 24;
 #[derive(Debug, Default)]
 pub struct Fuzzy {
     /// (hash of a form, word), sorted.
-    forms: Vec<(u32, u32)>,
-    words: Vec<(u32, Box<[char]>)>,
+    forms: Box<[(u32, u32)]>,
+    words: Box<[(u32, Box<str>)]>,
 }
 
 /// Letters that may be wrong in a word of this length.
@@ -29,17 +29,17 @@ pub fn allowance(letters: usize) -> usize {
 
 impl Fuzzy {
     pub fn new<'a>(words: impl Iterator<Item = (u32, &'a str)>) -> Fuzzy {
-        let words: Vec<(u32, Box<[char]>)> = words
-            .map(|(id, word)| (id, word.chars().collect()))
-            .filter(|(_, w): &(u32, Box<[char]>)| w.len() >= 4 && w.len() <= LONGEST)
-            .collect();
+        let fits = |word: &str| (4..=LONGEST).contains(&word.chars().count());
+        let words: Box<[(u32, Box<str>)]> =
+            words.filter(|(_, word)| fits(word)).map(|(id, word)| (id, word.into())).collect();
         let mut forms = Vec::new();
         for (at, (_, word)) in words.iter().enumerate() {
-            each_form(word, allowance(word.len()), |form| forms.push((hash(form), at as u32)));
+            let word: Vec<char> = word.chars().collect();
+            each_form(&word, allowance(word.len()), |form| forms.push((hash(form), at as u32)));
         }
         forms.sort_unstable();
         forms.dedup();
-        Fuzzy { forms, words }
+        Fuzzy { forms: forms.into(), words }
     }
 
     /// The nearest listed word within what its length allows, if one is nearer than all others of other meaning.
@@ -50,11 +50,15 @@ impl Fuzzy {
         }
         let most = allowance(typed.len());
         let mut best: Option<(usize, bool, u32, u32)> = None;
+        let mut listed = Vec::with_capacity(LONGEST);
         each_form(&typed, most, |form| {
             let hashed = hash(form);
             let from = self.forms.partition_point(|&(h, _)| h < hashed);
             for &(_, at) in self.forms[from..].iter().take_while(|&&(h, _)| h == hashed).take(64) {
                 let (id, word) = &self.words[at as usize];
+                listed.clear();
+                listed.extend(word.chars());
+                let word = &listed;
                 let most = most.min(allowance(word.len()));
                 if typed.len().abs_diff(word.len()) > most {
                     continue;
@@ -70,7 +74,7 @@ impl Fuzzy {
                 }
             }
         });
-        best.map(|(_, _, id, at)| (id, self.words[at as usize].1.iter().collect()))
+        best.map(|(_, _, id, at)| (id, self.words[at as usize].1.to_string()))
     }
 }
 

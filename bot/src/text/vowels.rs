@@ -4,7 +4,6 @@
 //! word that could be two is none.
 
 use super::fuzzy::LONGEST;
-use std::collections::HashMap;
 
 /// Fewer letters that stay say too little.
 const BONES_LEAST: usize = 3;
@@ -13,26 +12,32 @@ const SHORT: usize = 5;
 
 #[derive(Debug, Default)]
 pub struct Vowelless {
-    /// By what is left of them: word and number.
-    words: HashMap<Box<str>, Vec<(Box<str>, u32)>>,
+    /// What is left of a word, and where the word stands in `words`; sorted.
+    bones: Box<[(Box<str>, u32)]>,
+    words: Box<[(Box<str>, u32)]>,
 }
 
 impl Vowelless {
     pub fn new<'a>(words: impl Iterator<Item = (u32, &'a str)>) -> Vowelless {
-        let mut made = Vowelless::default();
+        let mut all = vec![];
+        let mut left = vec![];
         for (id, word) in words {
             if let Some(bones) = bones(word) {
-                made.words.entry(bones.into()).or_default().push((word.into(), id));
+                left.push((bones.into_boxed_str(), all.len() as u32));
+                all.push((Box::from(word), id));
             }
         }
-        made
+        left.sort_unstable();
+        Vowelless { bones: left.into(), words: all.into() }
     }
 
     /// The listed word that was meant.
     pub fn meant(&self, typed: &str) -> Option<u32> {
-        let found = self.words.get(bones(typed)?.as_str())?;
+        let left = bones(typed)?;
+        let from = self.bones.partition_point(|(bones, _)| **bones < *left);
+        let found = self.bones[from..].iter().take_while(|(bones, _)| **bones == *left);
         let mut fits: Vec<(usize, u32)> = found
-            .iter()
+            .map(|&(_, at)| &self.words[at as usize])
             .filter(|(word, _)| is_left_of(typed, word))
             .map(|(word, id)| (word.len() - typed.len(), *id))
             .collect();
