@@ -73,9 +73,12 @@ impl Reader<'_> {
                 index += 1;
                 continue;
             }
+            // "1 bucket of each, dung and peels"
+            let each = self.clause_at(*at).is_some_and(|clause| clause.has(Cue::Each));
+            let part_of = if each { amount } else { amount / count as f64 };
             for (_, more) in &mut self.facts[index + 1..=index + count] {
                 if let What::Fed { amount: part, unit: of, .. } = &mut more.what {
-                    (*part, *of) = (Some(amount / count as f64), unit);
+                    (*part, *of) = (Some(part_of), unit);
                 }
             }
             self.facts.remove(index);
