@@ -249,6 +249,15 @@ impl Reader<'_> {
     }
 
     /// Tells the corrected value: what the text keeps, not what it takes back.
+    /// "no eran 5, eran 3": where what it was stands, after what it was not.
+    fn was_not_but_was(&self) -> Option<usize> {
+        const WAS: Cues = Cues::of(&[Cue::Was, Cue::Is, Cue::Meant]);
+        let end = self.row.nodes.len();
+        let not = (0..end).find(|&at| self.has(at, Cue::Meant) && self.speaks_of(at, &Cues::of(&[Cue::Not])))?;
+        let was = (not + 2..end).find(|&at| self.node(at).any(&WAS) && (at + 1..end).any(|i| self.mendable(i)))?;
+        self.mendable(not + 1).then_some(was)
+    }
+
     pub fn corrected(&mut self) {
         let contrast = self.contrast();
         let second = self.row.lexicon.habits.contrast == Contrast::Second;
@@ -260,7 +269,8 @@ impl Reader<'_> {
                 Some(end) => all.filter(|&at| at < end).collect(),
                 None => {
                     let beast = || self.only_beasts().then(|| self.kept_after_denied().unwrap_or(0));
-                    let from = self.denied_first().or_else(|| self.said_before()).or_else(beast).unwrap_or(0);
+                    let first = self.denied_first().or_else(|| self.was_not_but_was());
+                    let from = first.or_else(|| self.said_before()).or_else(beast).unwrap_or(0);
                     all.filter(|&at| at >= from).collect()
                 }
             },

@@ -270,7 +270,9 @@ impl Reader<'_> {
             };
             if tells && !used_for_feed {
                 // "drum 500 litre ka gas ke liye": what the gas is kept in.
-                let store = (clause.has(Cue::Gas) || unit == Measure::Bag) && amount >= 100.0;
+                // Nobody carries half a cubic metre.
+                let store = (clause.has(Cue::Gas) || unit == Measure::Bag) && amount >= 100.0
+                    || matches!(unit, Measure::Sack | Measure::Bag) && amount >= 500.0;
                 let litres = round(amount, 4);
                 self.tell(at, None, if store { What::Store { litres } } else { What::Measure { unit, litres } });
                 self.use_up(measure..=at);
