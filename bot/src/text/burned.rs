@@ -234,7 +234,7 @@ impl Reader<'_> {
                 });
                 if let Some((low, high)) = number.and_then(|n| n.range) {
                     if high <= 24.0 && self.has_clock_words(clause) {
-                        let high_clock = self.range_end_clock(at).unwrap_or(high * 60.0);
+                        let high_clock = self.range_end_clock(at, high).unwrap_or(high * 60.0);
                         let low_clock = number.and_then(|n| n.clock).unwrap_or(low * 60.0);
                         return Some((at, next, span(low_clock, high_clock)));
                     }
@@ -284,10 +284,13 @@ impl Reader<'_> {
                 })
     }
 
-    fn range_end_clock(&self, at: usize) -> Option<f64> {
+    /// The clock time that ends a range; "11 se sadhe 12": not that of the figure alone.
+    fn range_end_clock(&self, at: usize, end: f64) -> Option<f64> {
         let node = self.node(at);
         let last = self.row.tokens.list.get(node.to as usize - 1)?;
-        super::numbers::parse(self.row.tokens.text(last), '.')?.clock
+        let number = super::numbers::parse(self.row.tokens.text(last), '.')?;
+        let clock = number.clock?;
+        (number.value.fract() != 0.0 || number.value == end || clock % 60.0 != 0.0).then_some(clock)
     }
 
     /// A clock time at `at`: "6", "7.30", "6 y 20", "7h30", "half past" is not read.

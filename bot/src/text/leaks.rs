@@ -38,7 +38,11 @@ impl Reader<'_> {
             // "le lisier suinte": dung that leaks is slurry.
             let dung = |i: &usize| self.node(*i).feed().is_some_and(|feed| feed.id().ends_with("manure"));
             let dung = clause.range().filter(dung).map(|i| i.abs_diff(at)).min();
-            match (near(&LEAKY).or(bag.then_some(3)), near(&WET).into_iter().chain(dung).min()) {
+            // "the tank has a crack and drips"
+            let cracked = |i: &usize| self.node(*i).meaning.sign == Some(Sign::TankCracked);
+            let cracked = clause.range().filter(cracked).map(|i| i.abs_diff(at)).min();
+            let wet = near(&WET).into_iter().chain(dung).chain(cracked).min();
+            match (near(&LEAKY).or(bag.then_some(3)), wet) {
                 (Some(gas), wet) if wet.is_none_or(|wet| gas <= wet) || clause.has(Cue::Gas) => {
                     self.tell_sign(at, day, Sign::GasLeak)
                 }

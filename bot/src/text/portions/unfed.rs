@@ -301,7 +301,13 @@ impl Reader<'_> {
     fn whole_span(&self, clause: &Clause) -> Option<i32> {
         let whole = |at: usize| clause.range().contains(&at) && self.has(at, Cue::Modifier);
         clause.range().find_map(|at| match self.node(at).meaning.unit {
-            Some(UnitWord::Days(days)) if days > 1.0 && (whole(at + 1) || at > 0 && whole(at - 1)) => {
+            // "toda la semana"
+            Some(UnitWord::Days(days))
+                if days > 1.0
+                    && (whole(at + 1)
+                        || at > 0 && whole(at - 1)
+                        || at > 1 && self.has(at - 1, Cue::Chatter) && whole(at - 2)) =>
+            {
                 Some(days.round() as i32)
             }
             _ => None,
