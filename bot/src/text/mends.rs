@@ -45,7 +45,7 @@ impl Reader<'_> {
         }
         // Something else than an amount or a feed is mended by stating it.
         let any = (0..self.row.nodes.len()).any(|at| self.mendable(at));
-        any && !self.states_other() && self.sized_barely().is_none()
+        any && !self.states_other() && self.clauses.iter().all(|clause| self.sized_barely(clause).is_none())
     }
 
     fn chatter(&self, at: usize) -> bool {

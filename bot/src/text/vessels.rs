@@ -185,24 +185,28 @@ impl Reader<'_> {
     }
 
     /// "my bucket is 10": what people count their vessels in is litres. The measure, and where its size stands.
-    pub(super) fn sized_barely(&self) -> Option<(Measure, usize)> {
+    pub(super) fn sized_barely(&self, clause: &Clause) -> Option<(Measure, usize)> {
         const HELD: std::ops::RangeInclusive<f64> = 0.2..=400.0;
-        let nodes = &self.row.nodes;
-        let mine = |at: usize| at > 0 && self.has(at - 1, Cue::My) || at + 1 < nodes.len() && self.has(at + 1, Cue::My);
-        let at = (0..nodes.len()).find(|&at| mine(at) && self.implied_measure(at).is_some())?;
-        let size = (at + 1..nodes.len().min(at + 4)).find(|&i| nodes[i].number().is_some_and(|n| !n.weak))?;
-        let number = nodes[size].number().filter(|n| !n.doubtful() && HELD.contains(&n.value))?;
-        let tells = |i: usize| self.node(i).any(&Cues::of(&[Cue::Is, Cue::Holds, Cue::About, Cue::Of, Cue::My]));
-        let is = (at + 1..nodes.len().min(size + 3)).any(|i| self.node(i).any(&Cues::of(&[Cue::Is, Cue::Holds])));
-        let vessel = nodes[at].quantity().is_some_and(|q| q.implied || q.number.is_none());
-        let only = nodes.iter().all(|node| node.feed().is_none() && !node.has(Cue::Water));
-        (number.value > 0.0 && vessel && is && only && (at + 1..size).all(tells))
+        const TELLS: Cues = Cues::of(&[Cue::Is, Cue::Holds, Cue::About, Cue::Of, Cue::My]);
+        if !clause.has(Cue::My) || clause.has(Cue::Water) {
+            return None;
+        }
+        let mine = |at: usize| {
+            at > clause.from && self.has(at - 1, Cue::My) || at + 1 < clause.to && self.has(at + 1, Cue::My)
+        };
+        let at = clause.range().find(|&at| mine(at) && self.implied_measure(at).is_some())?;
+        let size = (at + 1..clause.to.min(at + 4)).find(|&i| self.node(i).number().is_some_and(|n| !n.weak))?;
+        let number = self.node(size).number().filter(|n| !n.doubtful() && HELD.contains(&n.value))?;
+        let is = (at + 1..clause.to.min(size + 3)).any(|i| self.node(i).any(&Cues::of(&[Cue::Is, Cue::Holds])));
+        let vessel = self.node(at).quantity().is_some_and(|q| q.implied || q.number.is_none());
+        let only = clause.range().all(|i| self.node(i).feed().is_none());
+        (number.value > 0.0 && vessel && is && only && (at + 1..size).all(|i| self.node(i).any(&TELLS)))
             .then(|| (self.implied_measure(at).expect("found as one"), size))
     }
 
     /// "my bucket is 15 litres", "balti 18 litre ki".
     pub(super) fn measures(&mut self, clause: &Clause) {
-        if let Some((unit, at)) = self.sized_barely().filter(|(_, at)| clause.range().contains(at)) {
+        if let Some((unit, at)) = self.sized_barely(clause) {
             let litres = self.node(at).number().map_or(0.0, |number| number.value);
             self.tell(at, None, What::Measure { unit, litres });
             // "not 20": what it was taken for before.
